@@ -1,0 +1,30 @@
+package org.wickwise.bench;
+
+import java.util.List;
+import org.wickwise.column.Column;
+import org.wickwise.strip.Strip;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Solvent;
+import org.wickwise.text.Place;
+
+/**
+ * One mixture, its strips, the column and the shelf: what a plan is made from.
+ *
+ * @param dyes 2 to 8, in the order of their names
+ * @param shelf solvents at hand, in the order of their names
+ * @param shelfPlace where the shelf was written down; the case file as a whole when it is the whole table
+ */
+public record Case(
+        String title,
+        String mixture,
+        List<Dye> dyes,
+        Column column,
+        Setting setting,
+        Place settingPlace,
+        List<Solvent> shelf,
+        Place shelfPlace,
+        List<Strip> strips) {
+
+    public static final int FEWEST_DYES = 2;
+    public static final int MOST_DYES = 8;
+}

@@ -1,0 +1,200 @@
+package org.wickwise.bench;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.wickwise.column.Column;
+import org.wickwise.strip.Strip;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.DyeClass;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.SolventData;
+import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Fields;
+import org.wickwise.text.NearMiss;
+import org.wickwise.text.Node;
+import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problems;
+import org.wickwise.text.ProblemsFound;
+import org.wickwise.text.YamlFile;
+
+/** Reads a case file; every problem of the file is told at once, each with its line and the way out. */
+public final class CaseReader {
+
+    private static final Set<String> CASE_KEYS =
+            Set.of("title", "source", "note", "mixture", "column", "setting", "shelf", "strips on", "strips");
+    private static final Set<String> MIXTURE_KEYS = Set.of("name", "note", "dyes");
+    private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
+    private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
+
+    private final SolventData data;
+    private final Problems problems = new Problems();
+
+    private CaseReader(SolventData data) {
+        this.data = data;
+    }
+
+    /** @throws ProblemsFound with every problem of the file */
+    public static Case read(Path file, SolventData data) {
+        return new CaseReader(data).caseIn(YamlFile.read(file));
+    }
+
+    /** @throws ProblemsFound with every problem of the text; `file` is only a name for messages */
+    public static Case parse(String file, String content, SolventData data) {
+        return of(YamlFile.parse(file, content), data);
+    }
+
+    /** @throws ProblemsFound with every problem of the group of keys */
+    public static Case of(Mapping root, SolventData data) {
+        return new CaseReader(data).caseIn(root);
+    }
+
+    private Case caseIn(Mapping root) {
+        Fields fields = Fields.of(root, "a case", CASE_KEYS, problems);
+        Fields mixture = inner(fields, "mixture", "a mixture", MIXTURE_KEYS);
+        List<Dye> dyes = dyes(mixture);
+        Optional<Column> column = column(inner(fields, "column", "a column", COLUMN_KEYS));
+        Optional<Setting> setting = setting(fields);
+        List<Solvent> shelf = shelf(fields);
+        Optional<StationaryPhase> stripPhase =
+                fields.has("strips on") ? phase(fields, "strips on") : column.map(Column::phase);
+        List<Strip> strips = strips(fields, dyes, stripPhase);
+        String title = fields.requiredText("title");
+        String name = mixture.text("name").orElse("the mixture");
+        problems.throwIfAny();
+        return new Case(
+                title,
+                name,
+                dyes,
+                column.orElseThrow(),
+                setting.orElseThrow(),
+                fields.placeOf("setting"),
+                shelf,
+                fields.has("shelf") ? fields.placeOf("shelf") : Place.wholeFile(root.place().file()),
+                strips);
+    }
+
+    private Fields inner(Fields fields, String key, String what, Set<String> keys) {
+        Optional<Node> node = fields.node(key);
+        if (node.isEmpty()) {
+            fields.missing(key);
+            return Fields.of(new Mapping(List.of(), fields.place()), what, keys, new Problems());
+        }
+        return Fields.ofNode(node.get(), what, keys, problems);
+    }
+
+    private List<Dye> dyes(Fields mixture) {
+        List<Dye> dyes = new ArrayList<>();
+        for (Node item : mixture.list("dyes")) {
+            dye(item).ifPresent(dye -> {
+                if (dyes.stream().anyMatch(known -> known.name().equals(dye.name()))) {
+                    problems.add(dye.place(), "the dye `" + dye.name() + "` stands here twice", "each dye once", "remove one of the two");
+                } else {
+                    dyes.add(dye);
+                }
+            });
+        }
+        if (dyes.size() < Case.FEWEST_DYES || dyes.size() > Case.MOST_DYES) {
+            problems.add(
+                    mixture.placeOf("dyes"),
+                    "the mixture has " + dyes.size() + (dyes.size() == 1 ? " dye" : " dyes"),
+                    Case.FEWEST_DYES + " to " + Case.MOST_DYES + " dyes",
+                    "list the dyes under `dyes:`; a column by hand parts about eight bands at best");
+        }
+        dyes.sort(Comparator.naturalOrder());
+        return List.copyOf(dyes);
+    }
+
+    private Optional<Dye> dye(Node item) {
+        if (item instanceof Scalar name) {
+            return named(name.text(), DyeClass.UNSTATED, "", name.place());
+        }
+        Fields fields = Fields.ofNode(item, "a dye", DYE_KEYS, problems);
+        DyeClass dyeClass = DyeClass.UNSTATED;
+        if (fields.has("class")) {
+            String word = fields.requiredText("class");
+            dyeClass = DyeClass.named(word).orElseGet(() -> {
+                unknown(fields.placeOf("class"), "class", word, DyeClass.words());
+                return DyeClass.UNSTATED;
+            });
+        }
+        return named(fields.requiredText("name"), dyeClass, fields.text("note").orElse(""), fields.place());
+    }
+
+    private Optional<Dye> named(String name, DyeClass dyeClass, String note, Place place) {
+        if (name.isBlank() || name.contains("+") || name.contains(":")) {
+            problems.add(place, "`" + name + "` cannot name a dye", "a name without `+` and `:`", "call it by its colour or its name");
+            return Optional.empty();
+        }
+        return Optional.of(new Dye(name.strip(), dyeClass, note, place));
+    }
+
+    private Optional<Column> column(Fields fields) {
+        Optional<StationaryPhase> phase = phase(fields, "stationary phase");
+        OptionalDouble bore = aboveZero(fields, "bore mm");
+        OptionalDouble bed = aboveZero(fields, "bed mm");
+        return phase.map(known -> new Column(known, bore, bed, fields.placeOf("stationary phase")));
+    }
+
+    private OptionalDouble aboveZero(Fields fields, String key) {
+        OptionalDouble number = fields.number(key);
+        if (number.isPresent() && number.getAsDouble() <= 0) {
+            problems.add(fields.placeOf(key), "`" + key + "` is " + number.getAsDouble(), "a length above zero in millimetres", "measure it, or leave the key out");
+            return OptionalDouble.empty();
+        }
+        return number;
+    }
+
+    private Optional<StationaryPhase> phase(Fields fields, String key) {
+        String name = fields.requiredText(key);
+        Optional<StationaryPhase> phase = data.stationaryPhase(name);
+        if (phase.isEmpty() && !name.isEmpty()) {
+            unknown(fields.placeOf(key), "stationary phase", name, data.stationaryPhaseNames());
+        }
+        return phase;
+    }
+
+    private Optional<Setting> setting(Fields fields) {
+        String word = fields.requiredText("setting");
+        Optional<Setting> setting = Setting.named(word);
+        if (setting.isEmpty() && !word.isEmpty()) {
+            unknown(fields.placeOf("setting"), "setting", word, Setting.words());
+        }
+        return setting;
+    }
+
+    private List<Solvent> shelf(Fields fields) {
+        if (!fields.has("shelf")) {
+            return data.solvents();
+        }
+        List<Solvent> shelf = new ArrayList<>();
+        for (Scalar name : fields.texts("shelf")) {
+            Optional<Solvent> solvent = data.solvent(name.text());
+            solvent.ifPresentOrElse(shelf::add, () -> unknown(name.place(), "solvent", name.text(), data.solventNames()));
+        }
+        return shelf.stream().distinct().sorted(Comparator.comparing(Solvent::name)).toList();
+    }
+
+    private List<Strip> strips(Fields fields, List<Dye> dyes, Optional<StationaryPhase> phase) {
+        List<Node> items = fields.list("strips");
+        if (items.isEmpty() && !(fields.has("strips") && !(fields.node("strips").get() instanceof Node.Listing))) {
+            problems.add(
+                    fields.placeOf("strips"),
+                    "there is no strip",
+                    "at least one strip under `strips:`",
+                    "run the mixture up a strip in two or three solvents and write down front and travel");
+        }
+        StripReader reader = new StripReader(data, dyes, phase, problems);
+        return items.stream().map(reader::strip).flatMap(Optional::stream).toList();
+    }
+
+    private void unknown(Place place, String what, String word, List<String> known) {
+        problems.add(place, "`" + word + "` is not a known " + what, "one of the known ones", NearMiss.suggestion(word, known));
+    }
+}

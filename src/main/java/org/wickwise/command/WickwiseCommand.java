@@ -1,0 +1,70 @@
+package org.wickwise.command;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.wickwise.text.ProblemsFound;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.ScopeType;
+
+/** The command line as a whole; without a command it prints its help. */
+@Command(
+        name = "wickwise",
+        mixinStandardHelpOptions = true,
+        version = "Wickwise 0.1.0",
+        description = "Turns chromatography strips into an explained column plan.",
+        subcommands = {PlanCommand.class, WhyCommand.class},
+        exitCodeListHeading = "%nExit codes%n",
+        exitCodeList = {
+            "0:a plan or an answer was printed",
+            "1:the program itself is at fault",
+            "2:the input or the command line cannot be used; the message says where and how to mend it",
+            "3:no plan is sound; the refusal says why and what to try next"
+        },
+        footer = {"", "Begin with: wickwise plan docs/examples/ferry-ink.yaml"})
+public final class WickwiseCommand implements Runnable {
+
+    @Option(
+            names = "--debug",
+            scope = ScopeType.INHERIT,
+            description = "show where in the program a fault happened")
+    private boolean debug;
+
+    private CommandLine line;
+
+    private WickwiseCommand() {}
+
+    /** The command line, ready to be executed with arguments; what it prints is UTF-8. */
+    public static CommandLine commandLine() {
+        WickwiseCommand command = new WickwiseCommand();
+        command.line = new CommandLine(command);
+        command.line.setCaseInsensitiveEnumValuesAllowed(true);
+        command.line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
+        command.line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
+        command.line.setExecutionExceptionHandler(command::told);
+        return command.line;
+    }
+
+    @Override
+    public void run() {
+        line.usage(line.getOut());
+    }
+
+    private int told(Exception exception, CommandLine where, ParseResult parsed) throws Exception {
+        if (exception instanceof ProblemsFound problems) {
+            where.getErr().println(problems.getMessage());
+            int count = problems.problems().size();
+            where.getErr().println(count == 1 ? "1 problem; nothing was planned." : count + " problems; nothing was planned.");
+            return ExitCodes.BAD_INPUT;
+        }
+        if (debug) {
+            throw exception;
+        }
+        where.getErr()
+                .println("Wickwise itself is at fault here, not your file: " + exception.getMessage()
+                        + "\n    Nothing was changed on disk. Please report it with the output of the same command and --debug.");
+        return ExitCodes.FAULT;
+    }
+}

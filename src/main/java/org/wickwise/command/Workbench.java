@@ -1,0 +1,72 @@
+package org.wickwise.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.wickwise.bench.Case;
+import org.wickwise.bench.CaseReader;
+import org.wickwise.plan.Plan;
+import org.wickwise.plan.Planner;
+import org.wickwise.rulebook.Judge;
+import org.wickwise.rulebook.Rulebook;
+import org.wickwise.substance.SolventData;
+import org.wickwise.substance.SolventDataReader;
+import org.wickwise.text.ProblemsFound;
+
+/** Solvents, rules and planner, laid out to work on cases. Costs seconds to lay out; reading a case costs little. */
+public final class Workbench {
+
+    /** The system property that names the folder with {@code rules} and {@code solvent-data}. */
+    static final String HOME_PROPERTY = "wickwise.home";
+
+    private final SolventData data;
+    private final Judge judge;
+    private final Planner planner;
+
+    private Workbench(SolventData data, Judge judge, Planner planner) {
+        this.data = data;
+        this.judge = judge;
+        this.planner = planner;
+    }
+
+    /** @throws ProblemsFound when the rules or the solvent data have problems */
+    public static Workbench in(Path home) {
+        SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
+        Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
+        return new Workbench(data, Judge.of(rulebook, data), new Planner(rulebook));
+    }
+
+    /** The folder the start script names, or the folder the program was started in. */
+    static Path home() {
+        return Path.of(System.getProperty(HOME_PROPERTY, ""));
+    }
+
+    /**
+     * Reads a case before anything costly is laid out, so that a mistake in it is told at once.
+     *
+     * @throws ProblemsFound when the case, the rules or the solvent data have problems
+     */
+    static Plan planFor(Path caseFile) {
+        Path home = home();
+        SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
+        Case written = CaseReader.read(fileNamed(caseFile, home), data);
+        Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
+        return new Planner(rulebook).plan(Judge.of(rulebook, data).judge(written));
+    }
+
+    public SolventData data() {
+        return data;
+    }
+
+    public Judge judge() {
+        return judge;
+    }
+
+    public Plan plan(Case written) {
+        return planner.plan(judge.judge(written));
+    }
+
+    private static Path fileNamed(Path caseFile, Path home) {
+        Path beside = home.resolve(caseFile);
+        return !Files.exists(caseFile) && Files.exists(beside) ? beside : caseFile;
+    }
+}

@@ -1,0 +1,180 @@
+package org.wickwise.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Conclusion.Reading;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.Limit;
+import org.wickwise.strip.Movement.Measured;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Ladder;
+import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Numbers;
+
+/** What the plan rests on, and what of it is doubtful. */
+final class FootingLines {
+
+    private final Judgement judgement;
+    private final Optional<Route> route;
+    private final Set<Eluent> poured;
+    private final List<PlanLine> lines = new ArrayList<>();
+    private int doubts;
+
+    FootingLines(Judgement judgement, Optional<Route> route, Set<Eluent> poured) {
+        this.judgement = judgement;
+        this.route = route;
+        this.poured = poured;
+    }
+
+    List<PlanLine> lines() {
+        footing();
+        order();
+        strips();
+        spots();
+        borderlines();
+        route.ifPresent(this::togetherDyes);
+        route.ifPresent(this::creepingDyes);
+        return lines;
+    }
+
+    private void footing() {
+        List<String> seen = poured.stream().filter(judgement::tried).map(Eluent::name).toList();
+        List<String> reckoned = poured.stream().filter(eluent -> !judgement.tried(eluent)).map(Eluent::name).toList();
+        if (poured.isEmpty()) {
+            return;
+        }
+        String text = "Observed on strips: " + (seen.isEmpty() ? "nothing" : String.join("; ", seen))
+                + ". Remembered from earlier strips: nothing. Estimated, not tried: "
+                + (reckoned.isEmpty() ? "nothing" : String.join("; ", reckoned)) + ".";
+        List<Reason> grounds = new ArrayList<>();
+        for (Eluent eluent : poured) {
+            for (Dye dye : judgement.judged().dyes()) {
+                judgement.behaviour(dye, eluent).ifPresent(behaves -> grounds.add(judgement.reason(behaves)));
+            }
+        }
+        lines.add(new PlanLine("footing", Section.BASIS, text, new Reason.Chosen(text, List.of(), grounds)));
+    }
+
+    /** Says what the order of steps follows, and whether the table's ladder would order them alike. */
+    private void order() {
+        if (route.isEmpty() || route.get().steps().size() < 2) {
+            return;
+        }
+        StationaryPhase phase = judgement.judged().column().phase();
+        List<Step> steps = route.get().steps();
+        List<Reason> grounds = new ArrayList<>();
+        int unranked = 0;
+        boolean against = false;
+        for (int i = 1; i < steps.size(); i++) {
+            Eluent before = steps.get(i - 1).eluent();
+            Eluent after = steps.get(i).eluent();
+            Optional<Reason> alike = phase.ladder().map(Ladder::new).flatMap(ladder -> ladder.weaker(before, after));
+            Optional<Reason> other = phase.ladder().map(Ladder::new).flatMap(ladder -> ladder.weaker(after, before));
+            alike.ifPresent(grounds::add);
+            other.ifPresent(grounds::add);
+            against |= other.isPresent();
+            unranked += alike.isEmpty() && other.isEmpty() ? 1 : 0;
+        }
+        String table = phase.ladder()
+                .map(scale -> "the table's ladder by " + scale.property())
+                .orElse("no table ladder, since none is trusted on " + phase.name());
+        String verdict = phase.ladder().isEmpty()
+                ? ""
+                : against
+                        ? "; the ladder orders them otherwise, and the strips decide"
+                        : unranked == 0 ? "; the ladder agrees" : "; the ladder does not rank all of them";
+        String text = "The order of the steps follows what the strips show; second comes " + table + verdict + ".";
+        lines.add(new PlanLine("order", Section.BASIS, text, new Reason.Chosen(text, List.of(), grounds)));
+    }
+
+    private void strips() {
+        for (Conclusion.StripVerdict verdict : judgement.all(Conclusion.StripVerdict.class)) {
+            if (verdict.reading() == Reading.USABLE) {
+                continue;
+            }
+            Reason.Concluded reason = judgement.reason(verdict);
+            reason.arguments().stream()
+                    .map(Reason.Argument::because)
+                    .distinct()
+                    .forEach(because -> doubt(
+                            (verdict.reading() == Reading.VOID ? "Void: " : "Doubtful: ") + because, reason));
+        }
+    }
+
+    private void spots() {
+        judgement.all(Conclusion.SpotVerdict.class).forEach(verdict -> {
+            Reason.Concluded reason = judgement.reason(verdict);
+            reason.arguments().forEach(argument -> doubt("Doubtful: " + argument.because(), reason));
+        });
+    }
+
+    private void borderlines() {
+        judgement.all(Conclusion.Borderline.class).stream()
+                .filter(borderline -> poured.contains(borderline.eluent()))
+                .forEach(borderline -> {
+                    Reason.Concluded reason = judgement.reason(borderline);
+                    reason.arguments().forEach(argument -> doubt(argument.because(), reason));
+                });
+    }
+
+    private void togetherDyes(Route found) {
+        for (Step step : found.steps()) {
+            for (List<Dye> fraction : step.fractions()) {
+                if (fraction.size() > 1) {
+                    String names = Numbers.joined(fraction.stream().map(Dye::name).toList());
+                    String text = names + " leave together in " + step.eluent() + "; no eluent tried parts them on a column.";
+                    List<Reason> grounds = fraction.stream()
+                            .flatMap(dye -> judgement.behaviour(dye, step.eluent()).stream())
+                            .map(behaves -> (Reason) judgement.reason(behaves))
+                            .toList();
+                    doubt(text, new Reason.Chosen(text, List.of(), grounds));
+                }
+            }
+        }
+    }
+
+    /** A dye that is to stay moves a little in every eluent poured before its own. */
+    private void creepingDyes(Route found) {
+        Limit most = judgement.limits().get("creep before release limit");
+        for (Dye dye : judgement.judged().dyes()) {
+            double share = 0;
+            List<Reason> grounds = new ArrayList<>(List.of(most.reason()));
+            List<String> terms = new ArrayList<>();
+            for (Step step : found.steps()) {
+                Optional<Measured> measured = judgement.measured(dye, step.eluent());
+                if (!step.staying().contains(dye)) {
+                    break;
+                }
+                if (measured.isEmpty() || measured.get().value() == 0) {
+                    continue;
+                }
+                double columnVolumes = Criterion.latest(step.leaving(), step.eluent(), judgement);
+                double retention = measured.get().retardationFactor().retentionFactor();
+                share += columnVolumes / retention;
+                terms.add(Numbers.fixed(columnVolumes, 1) + " column volumes / k " + Numbers.fixed(retention, 1));
+                grounds.add(measured.get().reason());
+            }
+            if (share > most.value()) {
+                String text = dye + " creeps about " + Numbers.plain(100 * Math.min(1, share), 0)
+                        + " % down the bed before its own step; keep the steps before it short.";
+                doubt(text, new Reason.Calculated(
+                        text,
+                        "x = sum of column volumes / k = " + String.join(" + ", terms),
+                        "V_R = V0 (1 + k); under a held eluent a band moves 1/k of the bed in each column volume",
+                        grounds));
+            }
+        }
+    }
+
+    private void doubt(String text, Reason reason) {
+        doubts++;
+        lines.add(new PlanLine("doubt-" + doubts, Section.DOUBTS, text, reason));
+    }
+
+}

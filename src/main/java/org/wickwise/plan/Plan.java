@@ -1,0 +1,36 @@
+package org.wickwise.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.wickwise.bench.Case;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.Eluent;
+
+/**
+ * The finished plan, or an explained refusal.
+ *
+ * @param route empty when no plan is sound
+ * @param packing what the column is packed and loaded with; empty when no plan is sound
+ */
+public record Plan(Judgement judgement, Optional<Route> route, Optional<Eluent> packing, List<PlanLine> lines) {
+
+    public Plan {
+        lines = List.copyOf(lines);
+    }
+
+    public Case judged() {
+        return judgement.judged();
+    }
+
+    public boolean isRefusal() {
+        return route.isEmpty();
+    }
+
+    public Optional<PlanLine> line(String label) {
+        return lines.stream().filter(line -> line.label().equals(label)).findFirst();
+    }
+
+    public List<PlanLine> linesIn(PlanLine.Section section) {
+        return lines.stream().filter(line -> line.section() == section).toList();
+    }
+}

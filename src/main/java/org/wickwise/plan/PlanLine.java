@@ -1,0 +1,35 @@
+package org.wickwise.plan;
+
+import org.wickwise.reason.Reason;
+
+/**
+ * One line of a plan.
+ *
+ * @param label what `why` is asked with; short, and the same for the same case
+ */
+public record PlanLine(String label, Section section, String text, Reason reason) {
+
+    /** The parts of a plan, in the order of printing. */
+    public enum Section {
+        VERDICT("In short"),
+        PACKING("Pack and load"),
+        STEPS("Pour in this order"),
+        CHOICE("Why this way"),
+        STRIPS("What the strips show"),
+        FITNESS("What may not go in"),
+        BASIS("What it rests on"),
+        DOUBTS("What is doubtful"),
+        NEXT("Which strip to run next"),
+        SAFETY("Safety");
+
+        private final String title;
+
+        Section(String title) {
+            this.title = title;
+        }
+
+        public String title() {
+            return title;
+        }
+    }
+}

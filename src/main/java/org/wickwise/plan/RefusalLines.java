@@ -1,0 +1,81 @@
+package org.wickwise.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
+
+/** Why no plan is sound. */
+final class RefusalLines {
+
+    private final Judgement judgement;
+    private final List<PlanLine> lines = new ArrayList<>();
+
+    RefusalLines(Judgement judgement) {
+        this.judgement = judgement;
+    }
+
+    List<PlanLine> lines() {
+        List<Reason> obstacles = new ArrayList<>();
+        for (Dye dye : judgement.judged().dyes()) {
+            if (enteringReleasers(dye).isEmpty()) {
+                obstacles.add(stuck(dye));
+            }
+        }
+        if (obstacles.isEmpty()) {
+            obstacles.add(nothingParts());
+        }
+        String text = "No plan is sound with these strips and this shelf: "
+                + Numbers.joined(obstacles.stream().map(Reason::statement).toList())
+                + ". What to try next stands below.";
+        lines.add(new PlanLine("refusal", Section.VERDICT, text, new Reason.Chosen(text, List.of(), obstacles)));
+        for (Reason obstacle : obstacles) {
+            lines.add(new PlanLine(
+                    "obstacle-" + lines.size(), Section.VERDICT, capital(obstacle.statement()) + ".", obstacle));
+        }
+        return lines;
+    }
+
+    private List<Eluent> enteringReleasers(Dye dye) {
+        return judgement.all(Conclusion.Behaves.class).stream()
+                .filter(behaves -> behaves.dye().equals(dye) && behaves.leaves())
+                .map(Conclusion.Behaves::eluent)
+                .filter(eluent -> !judgement.holds(new Conclusion.Fitness(eluent, Conclusion.Fit.UNFIT)))
+                .toList();
+    }
+
+    private Reason stuck(Dye dye) {
+        List<Reason> grounds = new ArrayList<>();
+        for (Conclusion.Behaves behaves : judgement.all(Conclusion.Behaves.class)) {
+            if (behaves.dye().equals(dye)) {
+                grounds.add(judgement.reason(behaves));
+                if (behaves.leaves()) {
+                    grounds.add(judgement.reason(new Conclusion.Fitness(behaves.eluent(), Conclusion.Fit.UNFIT)));
+                }
+            }
+        }
+        return new Reason.Chosen(
+                dye + " comes off in no eluent that may enter this column", List.of(), grounds);
+    }
+
+    private Reason nothingParts() {
+        List<Reason> grounds = judgement.all(Conclusion.Between.class).stream()
+                .filter(between -> between.separation() != Conclusion.Separation.PARTED)
+                .map(between -> (Reason) judgement.reason(between))
+                .toList();
+        boolean someParted = !judgement.all(Conclusion.LeavesBefore.class).isEmpty();
+        String statement = someParted
+                ? "no order of the eluents that may enter brings every dye off without smearing one into another"
+                : "no eluent that may enter parts any two dyes";
+        return new Reason.Chosen(statement, List.of(), grounds);
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,205 @@
+package org.wickwise.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.wickwise.column.Column;
+import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Conclusion.MayPack;
+import org.wickwise.rulebook.Conclusion.PackingKind;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.strip.Movement.Measured;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
+
+/** What to pack, load and pour, step by step. */
+final class RouteLines {
+
+    private static final String PLATE_THEORY = "V_R = V0 (1 + k) = V0/Rf, standard plate theory; V0 is one column volume";
+
+    private final Judgement judgement;
+    private final Route route;
+    private final MayPack packing;
+    private final Column column;
+    private final List<PlanLine> lines = new ArrayList<>();
+
+    RouteLines(Judgement judgement, Route route, MayPack packing) {
+        this.judgement = judgement;
+        this.route = route;
+        this.packing = packing;
+        this.column = judgement.judged().column();
+    }
+
+    List<PlanLine> lines() {
+        verdict();
+        pack();
+        for (int i = 0; i < route.steps().size(); i++) {
+            step(i);
+        }
+        return lines;
+    }
+
+    private void verdict() {
+        int alone = (int) route.steps().stream()
+                .flatMap(step -> step.fractions().stream())
+                .filter(fraction -> fraction.size() == 1)
+                .count();
+        int all = judgement.judged().dyes().size();
+        String share = alone == all ? "each of the " + all + " dyes comes off alone" : alone + " of " + all + " dyes come off alone";
+        String text = "Pack with " + packing.packing() + ", then pour " + route.names() + ": " + share + ".";
+        List<Reason> grounds = new ArrayList<>(List.of(judgement.reason(packing)));
+        route.steps().forEach(step -> grounds.add(reasonOf(step)));
+        lines.add(new PlanLine("plan", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds)));
+    }
+
+    private void pack() {
+        Eluent with = packing.packing();
+        String how = packing.kind() == PackingKind.HOLDS_ALL
+                ? "every dye stays in it" + (judgement.tried(with) ? "" : " (estimated, not seen on a strip)")
+                : packing.kind() == PackingKind.WEAKEST_PART
+                        ? "the weak part of the first eluent (estimated, not tried on a strip)"
+                        : "the first eluent itself, since nothing tried holds every dye and may come before it";
+        add("pack", Section.PACKING, "Pack the " + column.phaseName() + " column in " + with + ": " + how + ". " + column.phase().conditioning(), judgement.reason(packing));
+        String load = packing.kind() == PackingKind.HOLDS_ALL
+                ? "Load the mixture in the least " + with + " that takes it up, let it sink in as a narrow band, and rinse the wall with the same; it may wait there."
+                : "Load the mixture in the least " + with + " that takes it up, as narrow a band as you can; the dyes may begin to move at once, so have the first flask ready.";
+        add("load", Section.PACKING, load, judgement.reason(packing));
+        bed();
+    }
+
+    private void bed() {
+        if (column.bedMillilitres().isEmpty()) {
+            return;
+        }
+        double bore = column.boreMillimetres().orElseThrow();
+        double bed = column.bedMillimetres().orElseThrow();
+        String text = "The bed of " + Numbers.plain(bore, 1) + " mm by " + Numbers.plain(bed, 1) + " mm takes about "
+                + Numbers.poured(column.bedGrams().orElseThrow()) + " g of dry " + column.phaseName()
+                + "; one column volume, the liquid in it, is about "
+                + Numbers.poured(column.columnVolumeMillilitres().orElseThrow()) + " mL.";
+        add("bed", Section.PACKING, text, new Reason.Calculated(
+                text,
+                "bed volume = pi d^2 L / 4 = " + Numbers.fixed(column.bedMillilitres().orElseThrow(), 1)
+                        + " mL; mass = " + Numbers.plain(column.phase().packedDensityGramsPerMillilitre(), 3)
+                        + " g/mL x bed volume; column volume = "
+                        + Numbers.plain(column.phase().totalPorosity(), 3) + " x bed volume",
+                column.phase().figuresFrom(),
+                List.of(column.reason())));
+    }
+
+    private void step(int index) {
+        Step step = route.steps().get(index);
+        String number = Integer.toString(index + 1);
+        boolean last = index == route.steps().size() - 1;
+        String verb = last && index > 0 ? "Sweep with " : "Pour ";
+        String estimate = Criterion.restsOnEstimate(step, judgement) ? " (estimated, not tried on a strip)" : "";
+        add("step-" + number, Section.STEPS, verb + step.eluent() + estimate + ": " + leaving(step) + staying(step) + ".", reasonOf(step));
+        volume(step, number);
+        collect(step, number);
+        if (last) {
+            String end = "Stop when the drops run colourless and no colour is left on the bed.";
+            add("switch-" + number, Section.STEPS, end, reasonOf(step));
+        } else {
+            Eluent next = route.steps().get(index + 1).eluent();
+            String change = "Change to " + next + " when the drops run colourless and only " + names(step.staying())
+                    + " can be seen on the bed.";
+            add("switch-" + number, Section.STEPS, change, reasonOf(step));
+        }
+    }
+
+    private static String leaving(Step step) {
+        List<String> fractions = step.fractions().stream()
+                .map(fraction -> names(fraction) + (fraction.size() > 1 ? " (together)" : ""))
+                .toList();
+        if (fractions.size() == 1) {
+            return fractions.get(0) + (step.fractions().get(0).size() > 1 ? " leave" : " leaves");
+        }
+        return String.join(", then ", fractions) + " leave in that order";
+    }
+
+    private static String staying(Step step) {
+        return step.staying().isEmpty()
+                ? "; nothing is left"
+                : "; " + names(step.staying()) + (step.staying().size() == 1 ? " stays" : " stay") + " on the column";
+    }
+
+    private void volume(Step step, String number) {
+        List<Measured> measured = step.leaving().stream()
+                .flatMap(dye -> judgement.measured(dye, step.eluent()).stream())
+                .toList();
+        if (measured.isEmpty()) {
+            String text = "How much it takes was not measured; have three to five column volumes ready and go by the colour.";
+            add("volume-" + number, Section.STEPS, text, reasonOf(step));
+            return;
+        }
+        String each = measured.stream()
+                .map(dye -> dye.dye() + " after about " + column.inWords(dye.retardationFactor().columnVolumes()))
+                .collect(Collectors.joining("; "));
+        double overshoot = judgement.limit("usual overshoot");
+        double ready = Criterion.latest(step.leaving(), step.eluent(), judgement) + overshoot;
+        String text = capital(each) + ". Have about " + column.inWords(ready) + " ready.";
+        String formula = measured.stream()
+                .map(dye -> "1/Rf of " + dye.dye() + " = 1/" + Numbers.fixed(dye.value(), 2) + " = "
+                        + Numbers.fixed(dye.retardationFactor().columnVolumes(), 1))
+                .collect(Collectors.joining("; "));
+        List<Reason> grounds = new ArrayList<>(measured.stream().map(Measured::reason).toList());
+        grounds.add(judgement.limits().get("usual overshoot").reason());
+        add("volume-" + number, Section.STEPS, text, new Reason.Calculated(text, formula, PLATE_THEORY, grounds));
+    }
+
+    private void collect(Step step, String number) {
+        String each = step.fractions().stream().map(RouteLines::names).collect(Collectors.joining("; then "));
+        String text = "Collect " + each + (step.fractions().size() > 1 ? ", each in its own flask" : "")
+                + ", from the first coloured drop to the last.";
+        add("collect-" + number, Section.STEPS, text, reasonOf(step));
+        if (step.fractions().size() > 1 || !step.staying().isEmpty()) {
+            String between = step.fractions().size() > 1
+                    ? "Between two bands change flasks while the colour is thin, and keep that in-between fraction apart."
+                    : "Keep the thin-coloured end of the band apart, as an in-between fraction.";
+            add("between-" + number, Section.STEPS, between, reasonOf(step));
+        }
+    }
+
+    private Reason reasonOf(Step step) {
+        List<Reason> grounds = new ArrayList<>();
+        for (Dye dye : step.leaving()) {
+            judgement.behaviour(dye, step.eluent()).ifPresent(behaves -> grounds.add(judgement.reason(behaves)));
+        }
+        for (Dye dye : step.staying()) {
+            judgement.behaviour(dye, step.eluent()).ifPresent(behaves -> grounds.add(judgement.reason(behaves)));
+        }
+        for (Conclusion.LeavesBefore before : judgement.all(Conclusion.LeavesBefore.class)) {
+            boolean here = before.eluent().equals(step.eluent())
+                    && step.leaving().contains(before.first())
+                    && (step.leaving().contains(before.second()) || step.staying().contains(before.second()));
+            if (here) {
+                grounds.add(judgement.reason(before));
+            }
+        }
+        fitness(step.eluent()).ifPresent(grounds::add);
+        String statement = step.eluent() + ": " + leaving(step) + staying(step);
+        return new Reason.Chosen(statement, List.of(), grounds);
+    }
+
+    private Optional<Reason> fitness(Eluent eluent) {
+        return judgement
+                .first(Conclusion.Fitness.class, fitness -> fitness.eluent().equals(eluent))
+                .map(judgement::reason);
+    }
+
+    private void add(String label, Section section, String text, Reason reason) {
+        lines.add(new PlanLine(label, section, text, reason));
+    }
+
+    private static String names(List<Dye> dyes) {
+        return Numbers.joined(dyes.stream().map(Dye::name).toList());
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    }
+}

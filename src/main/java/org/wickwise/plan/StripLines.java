@@ -1,0 +1,134 @@
+package org.wickwise.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Conclusion.Fit;
+import org.wickwise.rulebook.Conclusion.Separation;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.strip.Behaviour;
+import org.wickwise.strip.Strip;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+
+/** What the strips show: movement, pairs that do not part, and the eluents that may not go in. */
+final class StripLines {
+
+    private final Judgement judgement;
+    private final List<PlanLine> lines = new ArrayList<>();
+
+    StripLines(Judgement judgement) {
+        this.judgement = judgement;
+    }
+
+    List<PlanLine> lines() {
+        List<Eluent> written = judgement.judged().strips().stream()
+                .map(Strip::eluent)
+                .distinct()
+                .sorted()
+                .toList();
+        for (Eluent eluent : written) {
+            if (judgement.tried(eluent)) {
+                movement(eluent);
+                unparted(eluent);
+            }
+            fitness(eluent);
+        }
+        return lines;
+    }
+
+    private void movement(Eluent eluent) {
+        List<Reason> grounds = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        for (Dye dye : judgement.judged().dyes()) {
+            judgement.behaviour(dye, eluent).ifPresent(behaves -> {
+                grounds.add(judgement.reason(behaves));
+                String rf = judgement
+                        .measured(dye, eluent)
+                        .map(measured -> " (Rf " + measured.retardationFactor().shown() + ")")
+                        .orElse(" (by eye)");
+                words.add(dye + " " + behaves.behaviour().word() + rf);
+            });
+        }
+        String text = "In " + eluent + ": " + String.join("; ", words) + "." + roles(eluent);
+        lines.add(new PlanLine(
+                "strip-" + slug(eluent), Section.STRIPS, text, new Reason.Chosen(text, List.of(), grounds)));
+    }
+
+    private String roles(Eluent eluent) {
+        if (judgement.holds(new Conclusion.Holds(eluent))) {
+            return " It holds.";
+        }
+        if (judgement.holds(new Conclusion.Sweeps(eluent))) {
+            return " It sweeps.";
+        }
+        List<String> released = judgement.all(Conclusion.Releases.class).stream()
+                .filter(releases -> releases.eluent().equals(eluent))
+                .map(releases -> releases.dye().name())
+                .toList();
+        return released.isEmpty() ? "" : " It releases " + org.wickwise.text.Numbers.joined(released) + ".";
+    }
+
+    /** Pairs that touch or run together, unless both stay at the origin, where nothing else is to be expected. */
+    private void unparted(Eluent eluent) {
+        for (Conclusion.Between between : judgement.all(Conclusion.Between.class)) {
+            boolean sharedSpotTwice = between.separation() == Separation.TOGETHER
+                    && judgement.holds(new Conclusion.Between(
+                            eluent, between.behind(), between.ahead(), Separation.TOGETHER))
+                    && between.ahead().compareTo(between.behind()) > 0;
+            if (!between.eluent().equals(eluent)
+                    || between.separation() == Separation.PARTED
+                    || bothStay(between)
+                    || sharedSpotTwice) {
+                continue;
+            }
+            Reason.Concluded reason = judgement.reason(between);
+            lines.add(new PlanLine(
+                    "pair-" + slug(eluent) + "-" + slug(between.ahead().name()) + "-"
+                            + slug(between.behind().name()),
+                    Section.STRIPS,
+                    "In " + eluent + " " + between.ahead() + " and " + between.behind() + " are not safely parted: "
+                            + reason.arguments().stream()
+                                    .map(Reason.Argument::because)
+                                    .collect(Collectors.joining(" ")),
+                    reason));
+        }
+    }
+
+    private boolean bothStay(Conclusion.Between between) {
+        return List.of(between.ahead(), between.behind()).stream()
+                .allMatch(dye -> judgement
+                        .behaviour(dye, between.eluent())
+                        .filter(behaves -> behaves.behaviour() == Behaviour.STAYS)
+                        .isPresent());
+    }
+
+    private void fitness(Eluent eluent) {
+        for (Fit fit : List.of(Fit.UNFIT, Fit.LAST_ONLY)) {
+            Conclusion.Fitness fitness = new Conclusion.Fitness(eluent, fit);
+            if (judgement.holds(fitness)) {
+                Reason.Concluded reason = judgement.reason(fitness);
+                String why = reason.arguments().stream()
+                        .map(Reason.Argument::because)
+                        .distinct()
+                        .collect(Collectors.joining(" "));
+                String verdict = fit == Fit.UNFIT ? "may not enter this column" : "may enter as the last step only";
+                lines.add(new PlanLine(
+                        "fitness-" + slug(eluent), Section.FITNESS, eluent + " " + verdict + ". " + why, reason));
+                return;
+            }
+        }
+    }
+
+    static String slug(Eluent eluent) {
+        return slug(eluent.name());
+    }
+
+    static String slug(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("(^-|-$)", "");
+    }
+}

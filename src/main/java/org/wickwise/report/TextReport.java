@@ -1,0 +1,43 @@
+package org.wickwise.report;
+
+import java.util.List;
+import org.apache.commons.text.WordUtils;
+import org.wickwise.plan.Plan;
+import org.wickwise.plan.PlanLine;
+import org.wickwise.plan.PlanLine.Section;
+
+/** A plan as plain text, each line behind its label. Made for reading, not for parsing. */
+public final class TextReport {
+
+    private static final int WIDTH = 96;
+    private static final int INDENT = 2;
+
+    private TextReport() {}
+
+    public static String of(Plan plan, Heading heading) {
+        StringBuilder text = new StringBuilder();
+        text.append(heading.marked(plan.judged().title())).append("\n");
+        text.append("Mixture: ")
+                .append(plan.judged().mixture())
+                .append("; column: ")
+                .append(plan.judged().column().phaseName())
+                .append("; setting: ")
+                .append(plan.judged().setting().word())
+                .append("\n");
+        for (Section section : Section.values()) {
+            List<PlanLine> lines = plan.linesIn(section);
+            if (!lines.isEmpty()) {
+                text.append("\n").append(heading.marked(section.title())).append("\n");
+                lines.forEach(line -> text.append(hanging("[" + line.label() + "] " + line.text())));
+            }
+        }
+        text.append("\nAsk why with the label in brackets: why CASE LABEL\n");
+        return text.toString();
+    }
+
+    private static String hanging(String line) {
+        String indent = " ".repeat(INDENT);
+        String wrapped = WordUtils.wrap(line, WIDTH - 2 * INDENT, "\n" + indent + indent, false);
+        return indent + wrapped + "\n";
+    }
+}

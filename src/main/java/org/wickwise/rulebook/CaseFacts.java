@@ -1,0 +1,118 @@
+package org.wickwise.rulebook;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.wickwise.bench.Case;
+import org.wickwise.reason.Reason;
+import org.wickwise.strip.Strip;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Ladder;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.SolventData;
+import org.wickwise.substance.TableValue;
+
+/** Lays a case out as facts: first what happened to the strips, then the eluents and what is known of them. */
+final class CaseFacts {
+
+    private CaseFacts() {}
+
+    static Collection<Object> ofTheStrips(Case written) {
+        List<Object> facts = new ArrayList<>();
+        facts.add(new Fact.MixtureSize(written.dyes().size()));
+        facts.add(new Fact.SettingIs(written.setting(), written.settingPlace()));
+        facts.add(written.column());
+        for (var dye : written.dyes()) {
+            facts.add(dye);
+            facts.add(new Fact.ClassOf(dye));
+        }
+        for (Strip strip : written.strips()) {
+            facts.add(strip);
+            strip.mishaps().forEach(mishap -> facts.add(new Fact.MishapOn(strip, mishap)));
+            strip.streaked().forEach(dye -> facts.add(new Fact.StreakOf(strip, dye)));
+            strip.atTheEdge().forEach(dye -> facts.add(new Fact.AtTheEdge(strip, dye)));
+            strip.frontMillimetres().ifPresent(front -> facts.add(new Fact.FrontOf(strip, front)));
+            if (!strip.phase().name().equals(written.column().phaseName())) {
+                facts.add(new Fact.OtherPhase(strip, written.column().phaseName()));
+            }
+        }
+        return facts;
+    }
+
+    /** The eluents of the strips and the neat solvents of the shelf, in the order of their names. */
+    static List<Eluent> eluents(Case written) {
+        Set<Eluent> eluents = new TreeSet<>();
+        written.strips().forEach(strip -> eluents.add(strip.eluent()));
+        written.shelf().forEach(solvent -> eluents.add(Eluent.neat(solvent)));
+        return List.copyOf(eluents);
+    }
+
+    static Collection<Object> ofTheEluents(Case written, StripSummary summary, SolventData data) {
+        List<Object> facts = new ArrayList<>();
+        facts.addAll(summary.movements());
+        facts.addAll(summary.gaps());
+        List<Eluent> eluents = eluents(written);
+        for (Eluent eluent : eluents) {
+            facts.add(eluent);
+            composition(eluent, written, facts);
+            data.miscibility()
+                    .partingWithin(eluent)
+                    .ifPresent(reason -> facts.add(new Fact.TwoLayers(eluent, reason)));
+        }
+        for (Eluent one : eluents) {
+            for (Eluent other : eluents) {
+                pair(one, other, written, data, facts);
+            }
+        }
+        return facts;
+    }
+
+    private static void composition(Eluent eluent, Case written, List<Object> facts) {
+        for (Eluent.Part part : eluent.parts()) {
+            Solvent solvent = part.solvent();
+            facts.add(new Fact.PartOf(eluent, solvent, part.percent()));
+            solvent.values().values().stream()
+                    .flatMap(List::stream)
+                    .filter(TableValue::used)
+                    .forEach(value -> property(eluent, value, facts));
+            if (!written.shelf().contains(solvent)) {
+                facts.add(new Fact.OffTheShelf(eluent, solvent, written.shelfPlace()));
+            }
+        }
+        eluent.additions().forEach(addition -> facts.add(new Fact.AdditiveIn(eluent, addition.additive())));
+    }
+
+    private static void property(Eluent eluent, TableValue value, List<Object> facts) {
+        if (value.number().isPresent()) {
+            facts.add(new Fact.PropertyOf(eluent, value));
+        } else if (value.constants().isEmpty()) {
+            value.texts().forEach(word -> facts.add(new Fact.WordOf(eluent, word, value)));
+        }
+    }
+
+    private static void pair(Eluent one, Eluent other, Case written, SolventData data, List<Object> facts) {
+        if (one.equals(other)) {
+            return;
+        }
+        data.miscibility().parting(one, other).ifPresent(reason -> facts.add(new Fact.DoNotMix(one, other, reason)));
+        written.column().phase().ladder().map(Ladder::new).ifPresent(ladder -> {
+            ladder.weaker(one, other).ifPresent(reason -> {
+                facts.add(new Fact.WeakerThan(one, other, reason));
+                weakestPart(ladder, one, other, reason, facts);
+            });
+        });
+    }
+
+    private static void weakestPart(Ladder ladder, Eluent one, Eluent other, Reason reason, List<Object> facts) {
+        boolean isPart = one.isNeat()
+                && other.parts().size() > 1
+                && ladder.weakestPart(other)
+                        .filter(one.parts().get(0).solvent()::equals)
+                        .isPresent();
+        if (isPart) {
+            facts.add(new Fact.WeakestPart(one, other, reason));
+        }
+    }
+}

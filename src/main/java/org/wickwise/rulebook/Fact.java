@@ -1,0 +1,158 @@
+package org.wickwise.rulebook;
+
+import org.wickwise.bench.Setting;
+import org.wickwise.reason.Ground;
+import org.wickwise.reason.Reason;
+import org.wickwise.strip.Mishap;
+import org.wickwise.strip.Strip;
+import org.wickwise.substance.Additive;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.DyeClass;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.TableValue;
+import org.wickwise.text.Numbers;
+import org.wickwise.text.Place;
+
+/** What the rules are given to judge: each fact is one small statement that can say where it comes from. */
+public sealed interface Fact {
+
+    /** How many dyes the mixture has. */
+    record MixtureSize(long dyes) implements Fact {}
+
+    record ClassOf(Dye dye) implements Fact, Ground {
+        public DyeClass dyeClass() {
+            return dye.dyeClass();
+        }
+
+        @Override
+        public Reason reason() {
+            return dye.reason();
+        }
+    }
+
+    record SettingIs(Setting setting, Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Stated("the setting is " + setting.word(), place);
+        }
+    }
+
+    record MishapOn(Strip strip, Mishap mishap) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed(strip + ": " + mishap.word(), strip.place());
+        }
+    }
+
+    record StreakOf(Strip strip, Dye dye) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed(dye + " left a streak on " + strip, strip.place());
+        }
+    }
+
+    record AtTheEdge(Strip strip, Dye dye) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed("the spot of " + dye + " touched the edge of " + strip, strip.place());
+        }
+    }
+
+    record FrontOf(Strip strip, double millimetres) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed(
+                    "the front of " + strip + " is at " + Numbers.plain(millimetres, 2) + " mm", strip.place());
+        }
+    }
+
+    /** A strip on another stationary phase than the column's. */
+    record OtherPhase(Strip strip, String columnPhase) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Stated(
+                    strip + " was run on " + strip.phase() + ", the column is " + columnPhase, strip.place());
+        }
+    }
+
+    record PartOf(Eluent eluent, Solvent solvent, double percent) implements Fact, Ground {
+        public String family() {
+            return solvent.family();
+        }
+
+        public boolean aqueous() {
+            return solvent.aqueous();
+        }
+
+        @Override
+        public Reason reason() {
+            String share = eluent.parts().size() == 1
+                    ? eluent + " is all " + solvent
+                    : eluent + " is " + Numbers.plain(percent, 1) + " % " + solvent + " by volume";
+            return new Reason.Calculated(
+                    share + " (family: " + solvent.family() + ")",
+                    "shares by volume from the ratio as written",
+                    "common practice, no source",
+                    java.util.List.of());
+        }
+    }
+
+    record PropertyOf(Eluent eluent, TableValue value) implements Fact, Ground {
+        public String property() {
+            return value.property();
+        }
+
+        public double number() {
+            return value.number().orElseThrow();
+        }
+
+        @Override
+        public Reason reason() {
+            return value.reason();
+        }
+    }
+
+    /** One word or code among those the table gives for a property of a part of the eluent. */
+    record WordOf(Eluent eluent, String word, TableValue value) implements Fact, Ground {
+        public String property() {
+            return value.property();
+        }
+
+        @Override
+        public Reason reason() {
+            return value.reason();
+        }
+    }
+
+    record AdditiveIn(Eluent eluent, Additive additive) implements Fact, Ground {
+        public String kind() {
+            return additive.kind();
+        }
+
+        @Override
+        public Reason reason() {
+            return new Reason.Calculated(
+                    eluent + " contains " + additive.name() + ", a kind of " + additive.kind(),
+                    "as the eluent is written",
+                    "common practice, no source",
+                    java.util.List.of());
+        }
+    }
+
+    record OffTheShelf(Eluent eluent, Solvent solvent, Place shelf) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Stated(solvent + " is not on the shelf", shelf);
+        }
+    }
+
+    record TwoLayers(Eluent eluent, Reason reason) implements Fact, Ground {}
+
+    record DoNotMix(Eluent before, Eluent after, Reason reason) implements Fact, Ground {}
+
+    record WeakerThan(Eluent weak, Eluent strong, Reason reason) implements Fact, Ground {}
+
+    /** A neat solvent that is the weakest part of a blend. */
+    record WeakestPart(Eluent part, Eluent blend, Reason reason) implements Fact, Ground {}
+}

@@ -1,0 +1,84 @@
+package org.wickwise.rulebook;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.wickwise.bench.Case;
+import org.wickwise.reason.Reason;
+import org.wickwise.strip.Apart;
+import org.wickwise.strip.Movement;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+
+/**
+ * A case judged: what holds, and why. Immutable; the same case gives the same judgement whatever the order of its
+ * strips and rules.
+ *
+ * @param eluents every eluent that was considered, in the order of their names
+ * @param reasons every conclusion with its reason
+ */
+public record Judgement(
+        Case judged,
+        List<Eluent> eluents,
+        List<Movement> movements,
+        List<Apart> gaps,
+        Map<Conclusion, Reason.Concluded> reasons,
+        Map<String, Limit> limits) {
+
+    /** The conclusions of one kind, in a stable order. */
+    public <T extends Conclusion> List<T> all(Class<T> kind) {
+        return reasons.keySet().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .sorted(Comparator.comparing(Conclusion::toString))
+                .toList();
+    }
+
+    public <T extends Conclusion> Optional<T> first(Class<T> kind, Predicate<T> wanted) {
+        return all(kind).stream().filter(wanted).findFirst();
+    }
+
+    public boolean holds(Conclusion conclusion) {
+        return reasons.containsKey(conclusion);
+    }
+
+    /** @throws IllegalArgumentException if the conclusion does not hold */
+    public Reason.Concluded reason(Conclusion conclusion) {
+        Reason.Concluded reason = reasons.get(conclusion);
+        if (reason == null) {
+            throw new IllegalArgumentException("nothing concluded this: " + conclusion);
+        }
+        return reason;
+    }
+
+    public Optional<Conclusion.Behaves> behaviour(Dye dye, Eluent eluent) {
+        return first(
+                Conclusion.Behaves.class,
+                behaves -> behaves.dye().equals(dye) && behaves.eluent().equals(eluent));
+    }
+
+    public Optional<Movement> movement(Dye dye, Eluent eluent) {
+        return movements.stream()
+                .filter(movement ->
+                        movement.dye().equals(dye) && movement.eluent().equals(eluent))
+                .findFirst();
+    }
+
+    /** The measured Rf of a dye in an eluent, where there is one. */
+    public Optional<Movement.Measured> measured(Dye dye, Eluent eluent) {
+        return movement(dye, eluent)
+                .filter(Movement.Measured.class::isInstance)
+                .map(Movement.Measured.class::cast);
+    }
+
+    /** Whether any strip that can be read was run in this eluent. */
+    public boolean tried(Eluent eluent) {
+        return movements.stream().anyMatch(movement -> movement.eluent().equals(eluent));
+    }
+
+    public double limit(String name) {
+        return limits.get(name).value();
+    }
+}

@@ -1,0 +1,25 @@
+package org.wickwise.rulebook;
+
+import org.wickwise.reason.Ground;
+import org.wickwise.reason.Reason;
+import org.wickwise.text.Numbers;
+import org.wickwise.text.Place;
+
+/**
+ * A threshold that an instructor may change.
+ *
+ * @param name as rules say it, without "the"
+ * @param unit "none" for a plain number
+ */
+public record Limit(String name, double value, String unit, String meaning, String source, Place place)
+        implements Ground {
+
+    public String shown() {
+        return Numbers.plain(value, 4) + (unit.equals("none") ? "" : " " + unit);
+    }
+
+    @Override
+    public Reason reason() {
+        return new Reason.Limited("the " + name + " is " + shown() + ": " + meaning, place, source);
+    }
+}

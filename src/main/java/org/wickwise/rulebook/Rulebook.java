@@ -1,0 +1,116 @@
+package org.wickwise.rulebook;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.wickwise.substance.SolventData;
+import org.wickwise.text.Fields;
+import org.wickwise.text.Node;
+import org.wickwise.text.Node.Entry;
+import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Problems;
+import org.wickwise.text.ProblemsFound;
+import org.wickwise.text.YamlFile;
+
+/**
+ * The rules, limits and preferences of a folder, read and checked, not yet compiled.
+ *
+ * @param rules in the order of the layers, then of their names
+ * @param topics what cautions are about, in the order of printing
+ * @param preferences the criteria for choosing a plan, the weightiest first
+ * @param burdenOfRanking how much a greenness ranking counts against an eluent
+ */
+public record Rulebook(
+        List<Rule> rules,
+        Map<String, Limit> limits,
+        List<String> topics,
+        List<String> preferences,
+        Map<String, Double> burdenOfRanking) {
+
+    private static final Set<String> LIMIT_KEYS = Set.of("value", "unit", "lowest", "highest", "means", "source");
+
+    /** @throws ProblemsFound with every problem of the folder */
+    public static Rulebook read(Path folder, SolventData data) {
+        Problems problems = new Problems();
+        Map<String, Limit> limits = limits(read(folder, "limits.yaml"), problems);
+        List<String> topics = new ArrayList<>();
+        Fields topicsFile =
+                Fields.of(read(folder, "topics.yaml"), "the topics", Set.of("topics"), problems);
+        topicsFile.texts("topics").stream().map(Scalar::text).forEach(topics::add);
+        Vocabulary vocabulary =
+                Vocabulary.read(yamlIn(folder, "words"), Vocabulary.Kinds.from(data, topics), problems);
+        RuleReader reader = new RuleReader(vocabulary, limits.keySet(), problems);
+        List<Rule> rules = new ArrayList<>();
+        for (Mapping file : yamlIn(folder, "layers")) {
+            rules.addAll(reader.rules(file).stream()
+                    .sorted(Comparator.comparing(Rule::id))
+                    .toList());
+        }
+        Fields preferences = Fields.of(
+                read(folder, "preferences.yaml"),
+                "the preferences",
+                Set.of("choose by", "burden of a greenness ranking"),
+                problems);
+        List<String> order = preferences.texts("choose by").stream().map(Scalar::text).toList();
+        Map<String, Double> burdens = new TreeMap<>();
+        for (Entry entry : preferences.entries("burden of a greenness ranking")) {
+            if (entry.value() instanceof Scalar scalar) {
+                preferences.numberIn(scalar).ifPresent(number -> burdens.put(entry.key().text(), number));
+            }
+        }
+        problems.throwIfAny();
+        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), order, burdens);
+    }
+
+    private static Map<String, Limit> limits(Mapping file, Problems problems) {
+        Map<String, Limit> limits = new TreeMap<>();
+        Fields root = Fields.of(file, "the limits", Set.of("limits"), problems);
+        for (Entry entry : root.entries("limits")) {
+            limit(entry.key().text(), entry.value(), problems).ifPresent(limit -> limits.put(limit.name(), limit));
+        }
+        return limits;
+    }
+
+    private static Optional<Limit> limit(String name, Node node, Problems problems) {
+        Fields fields = Fields.ofNode(node, "a limit", LIMIT_KEYS, problems);
+        OptionalDouble value = fields.number("value");
+        OptionalDouble lowest = fields.number("lowest");
+        OptionalDouble highest = fields.number("highest");
+        if (value.isEmpty() || lowest.isEmpty() || highest.isEmpty()) {
+            Stream.of("value", "lowest", "highest").filter(key -> !fields.has(key)).forEach(fields::missing);
+            return Optional.empty();
+        }
+        if (value.getAsDouble() < lowest.getAsDouble() || value.getAsDouble() > highest.getAsDouble()) {
+            problems.add(
+                    fields.placeOf("value"),
+                    "the " + name + " is " + value.getAsDouble(),
+                    "a value from " + lowest.getAsDouble() + " to " + highest.getAsDouble(),
+                    "choose a value in that range; outside it the rules lose their meaning");
+        }
+        return Optional.of(new Limit(
+                name,
+                value.getAsDouble(),
+                fields.requiredText("unit"),
+                fields.requiredText("means"),
+                fields.requiredText("source"),
+                fields.place()));
+    }
+
+    private static Mapping read(Path folder, String name) {
+        return YamlFile.read(folder.resolve(name), "rules/" + name);
+    }
+
+    private static List<Mapping> yamlIn(Path folder, String inner) {
+        return YamlFile.namesIn(folder.resolve(inner)).stream()
+                .map(name -> read(folder, inner + "/" + name))
+                .toList();
+    }
+}

@@ -1,0 +1,76 @@
+package org.wickwise.rulebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.wickwise.text.Place;
+
+/**
+ * A sentence of the vocabulary.
+ *
+ * @param words the sentence with its slots, {@code {D: dye} stays in {E: eluent}}
+ * @param means the engine's condition for it, empty where the sentence only concludes
+ * @param concludes the engine's conclusion for it, empty where the sentence only asks
+ */
+record Sentence(
+        String words,
+        List<Slot> slots,
+        Pattern pattern,
+        Optional<String> means,
+        Optional<String> concludes,
+        String example,
+        Place place) {
+
+    private static final Pattern SLOT = Pattern.compile("\\{([A-Za-z]+): ([a-z ]+)}");
+
+    record Slot(String name, SlotKind kind) {}
+
+    static Sentence of(
+            String words,
+            Vocabulary.Kinds kinds,
+            Optional<String> means,
+            Optional<String> concludes,
+            String example,
+            Place place) {
+        List<Slot> slots = new ArrayList<>();
+        StringBuilder pattern = new StringBuilder();
+        Matcher matcher = SLOT.matcher(words);
+        int end = 0;
+        while (matcher.find()) {
+            SlotKind kind = kinds.named(matcher.group(2));
+            pattern.append(Pattern.quote(words.substring(end, matcher.start())))
+                    .append("(")
+                    .append(kind.pattern())
+                    .append(")");
+            slots.add(new Slot(matcher.group(1), kind));
+            end = matcher.end();
+        }
+        pattern.append(Pattern.quote(words.substring(end)));
+        return new Sentence(
+                words, List.copyOf(slots), Pattern.compile(pattern.toString()), means, concludes, example, place);
+    }
+
+    /** The sentence as a person reads it in a list, slots in angle brackets. */
+    String shown() {
+        return SLOT.matcher(words).replaceAll(match -> match.group(2).equals("strip")
+                        || match.group(2).equals("dye")
+                        || match.group(2).equals("eluent")
+                ? match.group(1)
+                : "<" + match.group(2) + ">");
+    }
+
+    /** What stands in the slots, in order, when a written sentence has this shape. */
+    Optional<List<String>> slotsIn(String written) {
+        Matcher matcher = pattern.matcher(written);
+        if (!matcher.matches()) {
+            return Optional.empty();
+        }
+        List<String> found = new ArrayList<>();
+        for (int i = 1; i <= matcher.groupCount(); i++) {
+            found.add(matcher.group(i));
+        }
+        return Optional.of(found);
+    }
+}

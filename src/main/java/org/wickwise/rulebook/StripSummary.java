@@ -1,0 +1,283 @@
+package org.wickwise.rulebook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.wickwise.bench.Case;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion.Reading;
+import org.wickwise.rulebook.Conclusion.SpotVerdict;
+import org.wickwise.rulebook.Conclusion.StripVerdict;
+import org.wickwise.strip.Apart;
+import org.wickwise.strip.Movement;
+import org.wickwise.strip.RetardationFactor;
+import org.wickwise.strip.Ruler;
+import org.wickwise.strip.Spot;
+import org.wickwise.strip.Spot.Travelled;
+import org.wickwise.strip.Strip;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
+import org.wickwise.text.Problems;
+
+/**
+ * The strips that can be read, put together: one movement for each dye and eluent, one gap for each pair. Void strips
+ * and void spots are left out. Where strips on the column's own stationary phase exist, only those count.
+ */
+record StripSummary(List<Movement> movements, List<Apart> gaps) {
+
+    private static final String RF_REFERENCE =
+            "Rf = travel / front, both from the origin (IUPAC; Ettre, Pure Appl. Chem. 1993, 65, 819);"
+                    + " u by JCGM 100:2008, 5.1.2, the origin shared by both distances";
+
+    static StripSummary of(Case written, Set<Conclusion> verdicts, Map<String, Limit> limits) {
+        Builder builder = new Builder(written, verdicts, limits);
+        List<Movement> movements = new ArrayList<>();
+        List<Apart> gaps = new ArrayList<>();
+        for (Eluent eluent : builder.eluents()) {
+            List<Strip> strips = builder.stripsFor(eluent);
+            for (Dye dye : written.dyes()) {
+                builder.movement(dye, eluent, strips).ifPresent(movements::add);
+            }
+            for (Dye one : written.dyes()) {
+                for (Dye other : written.dyes()) {
+                    if (one.compareTo(other) < 0) {
+                        gaps.addAll(builder.gaps(one, other, eluent, strips));
+                    }
+                }
+            }
+        }
+        builder.problems.throwIfAny();
+        return new StripSummary(List.copyOf(movements), List.copyOf(gaps));
+    }
+
+    private static final class Builder {
+
+        private final Case written;
+        private final Set<Conclusion> verdicts;
+        private final Map<String, Limit> limits;
+        private final Problems problems = new Problems();
+
+        Builder(Case written, Set<Conclusion> verdicts, Map<String, Limit> limits) {
+            this.written = written;
+            this.verdicts = verdicts;
+            this.limits = limits;
+        }
+
+        List<Eluent> eluents() {
+            return written.strips().stream().map(Strip::eluent).distinct().sorted().toList();
+        }
+
+        List<Strip> stripsFor(Eluent eluent) {
+            List<Strip> readable = written.strips().stream()
+                    .filter(strip -> strip.eluent().equals(eluent))
+                    .filter(strip -> !verdicts.contains(new StripVerdict(strip, Reading.VOID)))
+                    .sorted(Comparator.comparing(Strip::place))
+                    .toList();
+            List<Strip> onColumnPhase = readable.stream()
+                    .filter(strip -> strip.phase().name().equals(written.column().phaseName()))
+                    .toList();
+            return onColumnPhase.isEmpty() ? readable : onColumnPhase;
+        }
+
+        Optional<Movement> movement(Dye dye, Eluent eluent, List<Strip> strips) {
+            List<Strip> readable = strips.stream()
+                    .filter(strip -> !verdicts.contains(new SpotVerdict(strip, dye, Reading.VOID)))
+                    .filter(strip -> strip.spotOf(dye).isPresent())
+                    .toList();
+            List<Strip> measured = readable.stream()
+                    .filter(strip -> !(strip.spotOf(dye).orElseThrow().position() instanceof Spot.Seen))
+                    .toList();
+            if (!measured.isEmpty()) {
+                return Optional.of(measured(dye, eluent, measured));
+            }
+            return readable.stream().findFirst().map(strip -> watched(dye, strip, readable));
+        }
+
+        private Movement measured(Dye dye, Eluent eluent, List<Strip> strips) {
+            List<RetardationFactor> values = strips.stream()
+                    .map(strip -> retardationFactor(strip, dye).orElseThrow())
+                    .toList();
+            agree(dye, strips, values);
+            List<Reason> readings = new ArrayList<>();
+            for (int i = 0; i < strips.size(); i++) {
+                readings.add(reading(strips.get(i), dye, values.get(i)));
+            }
+            return new Movement.Measured(
+                    dye, eluent, strips.get(0).phase(), RetardationFactor.combined(values), readings);
+        }
+
+        private Movement watched(Dye dye, Strip strip, List<Strip> strips) {
+            Spot.Seen seen = (Spot.Seen) strip.spotOf(dye).orElseThrow().position();
+            for (Strip other : strips) {
+                Spot.Seen again = (Spot.Seen) other.spotOf(dye).orElseThrow().position();
+                if (again.behaviour() != seen.behaviour()) {
+                    contradiction(dye, strip, seen.behaviour().word(), other, again.behaviour().word());
+                }
+            }
+            return new Movement.Watched(
+                    dye,
+                    strip.eluent(),
+                    strip.phase(),
+                    seen.behaviour(),
+                    strips.stream().map(one -> observed(one, dye)).toList());
+        }
+
+        /** Replicates further apart than strips of one class ever are cannot both be right. */
+        private void agree(Dye dye, List<Strip> strips, List<RetardationFactor> values) {
+            double most = limits.get("replicate disagreement limit").value();
+            for (int i = 1; i < strips.size(); i++) {
+                if (Math.abs(values.get(i).value() - values.get(0).value()) > most) {
+                    contradiction(
+                            dye,
+                            strips.get(0),
+                            "Rf " + values.get(0).shown(),
+                            strips.get(i),
+                            "Rf " + values.get(i).shown());
+                }
+            }
+        }
+
+        private void contradiction(Dye dye, Strip one, String said, Strip other, String again) {
+            problems.add(
+                    other.place(),
+                    "in " + other.eluent() + " " + dye + " is at " + again + " here and at " + said + " in line "
+                            + one.place().line(),
+                    "strips in one eluent that agree within the replicate disagreement limit of "
+                            + limits.get("replicate disagreement limit").shown(),
+                    "measure both again; if one went wrong, say so under `went wrong`, or run a third");
+        }
+
+        private Ruler ruler(Strip strip) {
+            return new Ruler(
+                    strip.rulerDivisionMillimetres()
+                            .orElse(limits.get("usual ruler division").value()),
+                    limits.get("spot centre half-width").value());
+        }
+
+        private Optional<RetardationFactor> retardationFactor(Strip strip, Dye dye) {
+            Spot.Position position = strip.spotOf(dye).map(Spot::position).orElseThrow();
+            if (position instanceof Travelled travelled) {
+                return Optional.of(RetardationFactor.measured(
+                        travelled.millimetres(), strip.frontMillimetres().orElseThrow(), ruler(strip)));
+            }
+            if (position instanceof Spot.Quoted quoted) {
+                return Optional.of(new RetardationFactor(
+                        quoted.retardationFactor(),
+                        limits.get("uncertainty of a reported Rf").value()));
+            }
+            return Optional.empty();
+        }
+
+        private Reason reading(Strip strip, Dye dye, RetardationFactor value) {
+            Spot spot = strip.spotOf(dye).orElseThrow();
+            if (!(spot.position() instanceof Travelled travelled)) {
+                return new Reason.Calculated(
+                        "Rf of " + dye + " in " + strip.eluent() + " is " + value.shown(),
+                        "as reported, without ruler readings",
+                        "the case file",
+                        List.of(observed(strip, dye)));
+            }
+            double front = strip.frontMillimetres().orElseThrow();
+            return new Reason.Calculated(
+                    "Rf of " + dye + " in " + strip.eluent() + " is " + value.shown(),
+                    "Rf = " + Numbers.plain(travelled.millimetres(), 2) + " mm / " + Numbers.plain(front, 2)
+                            + " mm; ± is twice the standard uncertainty " + Numbers.fixed(value.uncertainty(), 3),
+                    RF_REFERENCE,
+                    List.of(observed(strip, dye)));
+        }
+
+        private static Reason observed(Strip strip, Dye dye) {
+            Spot spot = strip.spotOf(dye).orElseThrow();
+            return new Reason.Observed(
+                    dye + " " + spot.position().words() + " on " + strip
+                            + strip.frontMillimetres().stream()
+                                    .mapToObj(front -> ", front at " + Numbers.plain(front, 2) + " mm")
+                                    .findFirst()
+                                    .orElse(""),
+                    spot.place());
+        }
+
+        /** The measured gap where there is one, or else what was seen; a shared spot stands in either order. */
+        List<Apart> gaps(Dye one, Dye other, Eluent eluent, List<Strip> strips) {
+            Optional<Strip> shared = strips.stream()
+                    .filter(strip -> strip.spotOf(one).isPresent())
+                    .filter(strip -> strip.spotOf(one).equals(strip.spotOf(other)))
+                    .findFirst();
+            if (shared.isPresent()) {
+                Reason seen = new Reason.Observed(
+                        one + " and " + other + " share a spot on " + shared.get(),
+                        shared.get().spotOf(one).orElseThrow().place());
+                return List.of(
+                        new Apart.SharedSpot(eluent, one, other, seen), new Apart.SharedSpot(eluent, other, one, seen));
+            }
+            List<Apart> watched = strips.stream()
+                    .flatMap(strip -> watchedGaps(strip, one, other))
+                    .limit(1)
+                    .toList();
+            return watched.isEmpty() ? measuredGap(one, other, eluent, strips).stream().toList() : watched;
+        }
+
+        private Stream<Apart> watchedGaps(Strip strip, Dye one, Dye other) {
+            return strip.gaps().stream()
+                    .filter(gap -> Set.of(one, other).equals(Set.of(gap.ahead(), gap.behind())))
+                    .map(gap -> new Apart.WatchedGap(
+                            strip.eluent(),
+                            gap.ahead(),
+                            gap.behind(),
+                            gap.look(),
+                            new Reason.Observed(
+                                    "between " + gap.ahead() + " ahead and " + gap.behind() + " behind the paper of "
+                                            + strip + " looked " + gap.look().word(),
+                                    gap.place())));
+        }
+
+        private Optional<Apart> measuredGap(Dye one, Dye other, Eluent eluent, List<Strip> strips) {
+            List<Strip> both = strips.stream()
+                    .filter(strip -> Stream.of(one, other)
+                            .allMatch(dye -> strip.spotOf(dye).isPresent()
+                                    && !verdicts.contains(new SpotVerdict(strip, dye, Reading.VOID))
+                                    && !(strip.spotOf(dye).orElseThrow().position() instanceof Spot.Seen)))
+                    .toList();
+            if (both.isEmpty()) {
+                return Optional.empty();
+            }
+            List<RetardationFactor> differences =
+                    both.stream().map(strip -> difference(strip, one, other)).toList();
+            RetardationFactor mean = RetardationFactor.combined(differences);
+            boolean oneIsAhead = mean.value() >= 0;
+            Dye ahead = oneIsAhead ? one : other;
+            Dye behind = oneIsAhead ? other : one;
+            double gap = Math.abs(mean.value());
+            Reason reason = new Reason.Calculated(
+                    ahead + " is ahead of " + behind + " in " + eluent + " by " + Numbers.fixed(gap, 2) + " ± "
+                            + Numbers.fixed(2 * mean.uncertainty(), 2) + " of Rf",
+                    "difference of the two Rf; u = sqrt(2 u_spot^2 + gap^2 u_front^2) / front, the origin cancels",
+                    "JCGM 100:2008, 5.1.2, equation 10",
+                    both.stream()
+                            .flatMap(strip -> Stream.of(observed(strip, ahead), observed(strip, behind)))
+                            .toList());
+            return Optional.of(new Apart.MeasuredGap(eluent, ahead, behind, gap, mean.uncertainty(), reason));
+        }
+
+        private RetardationFactor difference(Strip strip, Dye one, Dye other) {
+            RetardationFactor first = retardationFactor(strip, one).orElseThrow();
+            RetardationFactor second = retardationFactor(strip, other).orElseThrow();
+            double gap = first.value() - second.value();
+            boolean bothMeasured = Stream.of(one, other)
+                    .allMatch(dye -> strip.spotOf(dye).orElseThrow().position() instanceof Travelled);
+            if (!bothMeasured) {
+                return new RetardationFactor(gap, Math.hypot(first.uncertainty(), second.uncertainty()));
+            }
+            Ruler ruler = ruler(strip);
+            double uncertainty =
+                    Math.hypot(Math.sqrt(2) * ruler.spotMillimetres(), gap * ruler.readingMillimetres())
+                            / strip.frontMillimetres().orElseThrow();
+            return new RetardationFactor(gap, uncertainty);
+        }
+    }
+}

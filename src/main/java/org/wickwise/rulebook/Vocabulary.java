@@ -1,0 +1,99 @@
+package org.wickwise.rulebook;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.wickwise.bench.Setting;
+import org.wickwise.strip.Behaviour;
+import org.wickwise.strip.GapLook;
+import org.wickwise.strip.Mishap;
+import org.wickwise.substance.Additive;
+import org.wickwise.substance.DyeClass;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.SolventData;
+import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Fields;
+import org.wickwise.text.Node;
+import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Problems;
+
+/** The sentences that rules are made of. It belongs to the program: a user's rules use it and cannot add to it. */
+record Vocabulary(List<Sentence> sentences) {
+
+    /** The kinds of slots, with the words of the closed lists. */
+    record Kinds(Map<String, SlotKind> byName) {
+
+        static Kinds from(SolventData data, Collection<String> topics) {
+            return new Kinds(Map.ofEntries(
+                    variable("strip"),
+                    variable("dye"),
+                    variable("eluent"),
+                    Map.entry("number", SlotKind.number()),
+                    words("mishap", Mishap.words()),
+                    words("behaviour", Behaviour.words()),
+                    words("look", GapLook.words()),
+                    words("separation", Conclusion.Separation.words()),
+                    words("class", DyeClass.words()),
+                    words("setting", Setting.words()),
+                    words("phase", data.stationaryPhaseNames()),
+                    words(
+                            "phase kind",
+                            data.stationaryPhases().stream()
+                                    .map(StationaryPhase::kind)
+                                    .distinct()
+                                    .toList()),
+                    words("solvent", data.solvents().stream().map(Solvent::name).toList()),
+                    words("family", data.families()),
+                    words("property", data.properties()),
+                    words("additive kind", data.additives().stream().map(Additive::kind).distinct().toList()),
+                    words("word", wordsOfTheTable(data)),
+                    words("topic", topics)));
+        }
+
+        SlotKind named(String name) {
+            return Optional.ofNullable(byName.get(name))
+                    .orElseThrow(() -> new IllegalArgumentException("no kind of slot is called " + name));
+        }
+
+        private static Map.Entry<String, SlotKind> variable(String name) {
+            return Map.entry(name, SlotKind.variable(name));
+        }
+
+        private static Map.Entry<String, SlotKind> words(String name, Collection<String> words) {
+            return Map.entry(name, SlotKind.oneOf(name, words));
+        }
+
+        private static List<String> wordsOfTheTable(SolventData data) {
+            return data.solvents().stream()
+                    .flatMap(solvent -> solvent.values().values().stream())
+                    .flatMap(List::stream)
+                    .filter(value -> value.number().isEmpty())
+                    .flatMap(value -> value.texts().stream())
+                    .distinct()
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    static Vocabulary read(List<Mapping> files, Kinds kinds, Problems problems) {
+        List<Sentence> sentences = new ArrayList<>();
+        for (Mapping file : files) {
+            Fields root = Fields.of(file, "a vocabulary file", Set.of("about", "sentences"), problems);
+            for (Node node : root.list("sentences")) {
+                Fields fields =
+                        Fields.ofNode(node, "a sentence", Set.of("say", "means", "concludes", "example"), problems);
+                sentences.add(Sentence.of(
+                        fields.requiredText("say"),
+                        kinds,
+                        fields.text("means"),
+                        fields.text("concludes"),
+                        fields.requiredText("example"),
+                        fields.place()));
+            }
+        }
+        return new Vocabulary(List.copyOf(sentences));
+    }
+}

@@ -1,0 +1,35 @@
+package org.wickwise.strip;
+
+import org.wickwise.reason.Ground;
+import org.wickwise.reason.Reason;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+
+/** What the strips say of the space between two dyes in one eluent. */
+public sealed interface Apart extends Ground {
+
+    Eluent eluent();
+
+    /** The dye further from the origin. */
+    Dye ahead();
+
+    Dye behind();
+
+    /**
+     * @param gap difference of the two Rf, 0 or more
+     * @param uncertainty standard uncertainty of the gap
+     */
+    record MeasuredGap(Eluent eluent, Dye ahead, Dye behind, double gap, double uncertainty, Reason reason)
+            implements Apart {
+
+        /** The gap in units of its standard uncertainty. */
+        public double timesUncertainty() {
+            return gap / uncertainty;
+        }
+    }
+
+    record WatchedGap(Eluent eluent, Dye ahead, Dye behind, GapLook look, Reason reason) implements Apart {}
+
+    /** One spot held both; there is one of these for either order of the two. */
+    record SharedSpot(Eluent eluent, Dye ahead, Dye behind, Reason reason) implements Apart {}
+}

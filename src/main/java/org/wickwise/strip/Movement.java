@@ -1,0 +1,68 @@
+package org.wickwise.strip;
+
+import java.util.List;
+import org.wickwise.reason.Ground;
+import org.wickwise.reason.Reason;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.StationaryPhase;
+
+/** What the strips that can be read say of one dye in one eluent. */
+public sealed interface Movement extends Ground {
+
+    Dye dye();
+
+    Eluent eluent();
+
+    /** The stationary phase of the strips this rests on. */
+    StationaryPhase phase();
+
+    /** @param readings the readings it rests on, at least one */
+    record Measured(
+            Dye dye, Eluent eluent, StationaryPhase phase, RetardationFactor retardationFactor, List<Reason> readings)
+            implements Movement {
+
+        public Measured {
+            readings = List.copyOf(readings);
+        }
+
+        public double value() {
+            return retardationFactor.value();
+        }
+
+        public double lowest() {
+            return retardationFactor.lowest();
+        }
+
+        public double highest() {
+            return retardationFactor.highest();
+        }
+
+        @Override
+        public Reason reason() {
+            if (readings.size() == 1) {
+                return readings.get(0);
+            }
+            return new Reason.Calculated(
+                    "Rf of " + dye + " in " + eluent + " is " + retardationFactor.shown() + " from " + readings.size()
+                            + " strips",
+                    "mean weighted by 1/u^2, widened by the Birge ratio where the strips scatter",
+                    "JCGM 100:2008, 4.2; Birge, Phys. Rev. 1932, 40, 207",
+                    readings);
+        }
+    }
+
+    /** @param readings what was written down, at least one */
+    record Watched(Dye dye, Eluent eluent, StationaryPhase phase, Behaviour behaviour, List<Reason> readings)
+            implements Movement {
+
+        public Watched {
+            readings = List.copyOf(readings);
+        }
+
+        @Override
+        public Reason reason() {
+            return readings.get(0);
+        }
+    }
+}

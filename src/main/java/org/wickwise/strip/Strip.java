@@ -1,0 +1,48 @@
+package org.wickwise.strip;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Place;
+
+/**
+ * A strip that somebody ran. Distances are in millimetres from the origin.
+ *
+ * @param replicate 1 unless the writer numbered strips in the same eluent
+ * @param rulerDivisionMillimetres the ruler's finest division, where it was written down
+ * @param gaps what was seen between spots
+ * @param streaked dyes that left a streak instead of a spot
+ * @param atTheEdge dyes whose spot touched the edge of the strip
+ * @param notSeen dyes that nobody could see on this strip
+ */
+public record Strip(
+        Eluent eluent,
+        StationaryPhase phase,
+        int replicate,
+        OptionalDouble frontMillimetres,
+        OptionalDouble rulerDivisionMillimetres,
+        List<Spot> spots,
+        List<SeenBetween> gaps,
+        Set<Mishap> mishaps,
+        Set<Dye> streaked,
+        Set<Dye> atTheEdge,
+        Set<Dye> notSeen,
+        Place place) {
+
+    /** What was seen between two dyes, the one further from the origin first. */
+    public record SeenBetween(Dye ahead, Dye behind, GapLook look, Place place) {}
+
+    public Optional<Spot> spotOf(Dye dye) {
+        return spots.stream().filter(spot -> spot.dyes().contains(dye)).findFirst();
+    }
+
+    /** How a sentence calls this strip. */
+    @Override
+    public String toString() {
+        return (replicate == 1 ? "the strip" : "strip " + replicate) + " in " + eluent.name();
+    }
+}

@@ -1,0 +1,53 @@
+package org.wickwise.substance;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Everything the folder {@code solvent-data} says. Lists are in the order of their names. */
+public record SolventData(
+        List<Solvent> solvents,
+        List<String> families,
+        List<String> properties,
+        List<Additive> additives,
+        List<StationaryPhase> stationaryPhases,
+        Miscibility miscibility) {
+
+    public Optional<Solvent> solvent(String name) {
+        return find(solvents, name, Solvent::name, Solvent::also);
+    }
+
+    public Optional<Additive> additive(String name) {
+        return find(additives, name, Additive::name, Additive::also);
+    }
+
+    public Optional<StationaryPhase> stationaryPhase(String name) {
+        return find(stationaryPhases, name, StationaryPhase::name, StationaryPhase::also);
+    }
+
+    /** Names and other names. */
+    public List<String> solventNames() {
+        return solvents.stream()
+                .flatMap(solvent -> Stream.concat(Stream.of(solvent.name()), solvent.also().stream()))
+                .toList();
+    }
+
+    public List<String> additiveNames() {
+        return additives.stream().map(Additive::name).toList();
+    }
+
+    public List<String> stationaryPhaseNames() {
+        return stationaryPhases.stream().map(StationaryPhase::name).toList();
+    }
+
+    private static <T> Optional<T> find(
+            List<T> known, String name, Function<T, String> itsName, Function<T, List<String>> otherNames) {
+        String wanted = name.strip().toLowerCase(Locale.ROOT);
+        return known.stream()
+                .filter(one -> Stream.concat(Stream.of(itsName.apply(one)), otherNames.apply(one).stream())
+                        .anyMatch(written -> written.toLowerCase(Locale.ROOT).equals(wanted)))
+                .findFirst();
+    }
+}

@@ -1,0 +1,189 @@
+package org.wickwise.substance;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.wickwise.substance.StationaryPhase.LadderScale;
+import org.wickwise.text.Fields;
+import org.wickwise.text.Node;
+import org.wickwise.text.Node.Entry;
+import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Problems;
+import org.wickwise.text.ProblemsFound;
+import org.wickwise.text.YamlFile;
+
+/** Reads the folder {@code solvent-data}; every problem of the folder is told at once. */
+public final class SolventDataReader {
+
+    private final Path folder;
+    private final Problems problems = new Problems();
+
+    private SolventDataReader(Path folder) {
+        this.folder = folder;
+    }
+
+    /** @throws ProblemsFound with every problem of the folder */
+    public static SolventData read(Path folder) {
+        return new SolventDataReader(folder).data();
+    }
+
+    private SolventData data() {
+        Map<String, String> unitOfProperty = texts("properties.yaml", "properties");
+        Map<String, Boolean> aqueousFamily = new LinkedHashMap<>();
+        for (Entry entry : entries("families.yaml", "families")) {
+            Fields family = Fields.ofNode(entry.value(), "a family", Set.of("aqueous"), problems);
+            aqueousFamily.put(entry.key().text(), family.requiredText("aqueous").equals("yes"));
+        }
+        SolventFiles solventFiles =
+                new SolventFiles(citations(), unitOfProperty, aqueousFamily, problems);
+        List<Solvent> solvents = filesIn("solvents").stream()
+                .map(solventFiles::solvent)
+                .sorted(Comparator.comparing(Solvent::name))
+                .toList();
+        List<Additive> additives = additives();
+        List<StationaryPhase> phases = filesIn("stationary-phases").stream()
+                .map(this::stationaryPhase)
+                .sorted(Comparator.comparing(StationaryPhase::name))
+                .toList();
+        SolventData withoutMiscibility = new SolventData(
+                solvents,
+                List.copyOf(aqueousFamily.keySet()),
+                List.copyOf(unitOfProperty.keySet()),
+                additives,
+                phases,
+                new Miscibility(List.of()));
+        Miscibility miscibility = new Miscibility(miscibilityGaps(withoutMiscibility));
+        problems.throwIfAny();
+        return new SolventData(
+                solvents,
+                withoutMiscibility.families(),
+                withoutMiscibility.properties(),
+                additives,
+                phases,
+                miscibility);
+    }
+
+    private Map<String, String> citations() {
+        Map<String, String> citations = new TreeMap<>();
+        for (Entry entry : entries("sources.yaml", "sources")) {
+            Fields source =
+                    Fields.ofNode(entry.value(), "a source", Set.of("citation", "read in", "seen"), problems);
+            String readIn = source.text("read in").map(where -> " [read in: " + where + "]").orElse("");
+            String unseen = source.requiredText("seen").equals("no") ? " [not seen]" : "";
+            citations.put(entry.key().text(), source.requiredText("citation") + readIn + unseen);
+        }
+        return citations;
+    }
+
+    private List<Additive> additives() {
+        List<Additive> additives = new ArrayList<>();
+        for (Entry entry : entries("additives.yaml", "additives")) {
+            Fields additive = Fields.ofNode(entry.value(), "an additive", Set.of("kind", "also called"), problems);
+            List<String> also = additive.texts("also called").stream().map(Scalar::text).toList();
+            additives.add(new Additive(entry.key().text(), also, additive.requiredText("kind")));
+        }
+        additives.sort(Comparator.comparing(Additive::name));
+        return List.copyOf(additives);
+    }
+
+    private StationaryPhase stationaryPhase(Mapping file) {
+        Fields phase = Fields.of(
+                file,
+                "a stationary phase",
+                Set.of(
+                        "stationary phase",
+                        "also called",
+                        "kind",
+                        "ladder",
+                        "packed density g per mL",
+                        "total porosity",
+                        "figures from",
+                        "conditioning"),
+                problems);
+        return new StationaryPhase(
+                phase.requiredText("stationary phase"),
+                phase.texts("also called").stream().map(Scalar::text).toList(),
+                phase.requiredText("kind"),
+                phase.node("ladder").map(this::ladder),
+                phase.number("packed density g per mL").orElse(Double.NaN),
+                phase.number("total porosity").orElse(Double.NaN),
+                phase.requiredText("figures from"),
+                phase.requiredText("conditioning"));
+    }
+
+    private LadderScale ladder(Node node) {
+        Fields ladder =
+                Fields.ofNode(node, "a ladder", Set.of("property", "weakest has the", "margin", "because"), problems);
+        return new LadderScale(
+                ladder.requiredText("property"),
+                ladder.requiredText("weakest has the").equals("lowest value"),
+                ladder.number("margin").orElse(0),
+                ladder.requiredText("because"));
+    }
+
+    private List<Miscibility.Gap> miscibilityGaps(SolventData data) {
+        Fields root = Fields.of(file("miscibility.yaml"), "the miscibility file", Set.of("do not mix"), problems);
+        List<Miscibility.Gap> gaps = new ArrayList<>();
+        for (Node node : root.list("do not mix")) {
+            Fields gap = Fields.ofNode(node, "a pair of lists", Set.of("one", "other", "condition", "source"), problems);
+            gaps.add(new Miscibility.Gap(
+                    solventsNamed(gap.texts("one"), data),
+                    solventsNamed(gap.texts("other"), data),
+                    gap.requiredText("condition"),
+                    gap.requiredText("source"),
+                    gap.place()));
+        }
+        return gaps;
+    }
+
+    private List<Solvent> solventsNamed(List<Scalar> names, SolventData data) {
+        List<Solvent> solvents = new ArrayList<>();
+        for (Scalar name : names) {
+            if (name.text().startsWith("every ")) {
+                String family = name.text().substring("every ".length());
+                data.solvents().stream()
+                        .filter(solvent -> solvent.family().equals(family))
+                        .forEach(solvents::add);
+            } else {
+                Optional<Solvent> solvent = data.solvent(name.text());
+                solvent.ifPresentOrElse(solvents::add, () -> unknownSolvent(name));
+            }
+        }
+        return List.copyOf(solvents);
+    }
+
+    private void unknownSolvent(Scalar name) {
+        problems.add(name.place(), "`" + name.text() + "` is no solvent of the table", "a solvent or `every FAMILY`", "correct the name");
+    }
+
+    private List<Entry> entries(String name, String key) {
+        return Fields.of(file(name), "this file", Set.of(key), problems).entries(key);
+    }
+
+    private Map<String, String> texts(String name, String key) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (Entry entry : entries(name, key)) {
+            if (entry.value() instanceof Scalar scalar) {
+                texts.put(entry.key().text(), scalar.text());
+            }
+        }
+        return texts;
+    }
+
+    private List<Mapping> filesIn(String inner) {
+        return YamlFile.namesIn(folder.resolve(inner)).stream()
+                .map(name -> file(inner + "/" + name))
+                .toList();
+    }
+
+    private Mapping file(String name) {
+        return YamlFile.read(folder.resolve(name), "solvent-data/" + name);
+    }
+}

@@ -1,0 +1,37 @@
+package org.wickwise.substance;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a strip is made of or a column is filled with.
+ *
+ * @param kind the way it holds dyes; strips speak best for columns of the same phase
+ * @param ladder how solvents are ranked on it; empty where no table ranks them
+ * @param packedDensityGramsPerMillilitre dry mass in a millilitre of packed bed
+ * @param totalPorosity share of the bed volume that holds liquid, 0 to 1
+ * @param figuresFrom where density and porosity come from
+ * @param conditioning what to do with the bed before the load
+ */
+public record StationaryPhase(
+        String name,
+        List<String> also,
+        String kind,
+        Optional<LadderScale> ladder,
+        double packedDensityGramsPerMillilitre,
+        double totalPorosity,
+        String figuresFrom,
+        String conditioning) {
+
+    /**
+     * @param property the property that ranks solvents
+     * @param weakestIsLowest whether the lowest value marks the weakest solvent
+     * @param margin values nearer than this are not ranked
+     */
+    public record LadderScale(String property, boolean weakestIsLowest, double margin, String because) {}
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

@@ -1,0 +1,35 @@
+package org.wickwise.text;
+
+import java.util.List;
+
+/** A piece of a YAML file that remembers its place. Every scalar is kept as the text that was written. */
+public sealed interface Node {
+
+    Place place();
+
+    /** What a person would call this piece. */
+    String kind();
+
+    record Scalar(String text, Place place) implements Node {
+        @Override
+        public String kind() {
+            return text.isEmpty() ? "nothing" : "`" + text + "`";
+        }
+    }
+
+    record Listing(List<Node> items, Place place) implements Node {
+        @Override
+        public String kind() {
+            return "a list";
+        }
+    }
+
+    record Mapping(List<Entry> entries, Place place) implements Node {
+        @Override
+        public String kind() {
+            return "a group of keys";
+        }
+    }
+
+    record Entry(Scalar key, Node value) {}
+}

@@ -1,0 +1,36 @@
+package org.wickwise.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+
+/** Numbers and lists as every reader of a report sees them, whatever the machine's locale. */
+public final class Numbers {
+
+    private Numbers() {}
+
+    /** With exactly so many decimals, point as separator. */
+    public static String fixed(double value, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    }
+
+    /** With at most so many decimals, without trailing zeros. */
+    public static String plain(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** Rounded to two significant digits, the way a volume is poured. */
+    public static String poured(double value) {
+        return value == 0 ? "0" : BigDecimal.valueOf(value).round(new java.math.MathContext(2)).toPlainString();
+    }
+
+    /** "a", "a and b", "a, b and c". */
+    public static String joined(List<String> words) {
+        if (words.size() < 2) {
+            return String.join("", words);
+        }
+        return String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
+    }
+}

@@ -1,0 +1,29 @@
+package org.wickwise.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects the problems of a file, so that a person hears of all of them in one go. Confined to one reading. */
+public final class Problems {
+
+    private final List<Problem> found = new ArrayList<>();
+
+    public void add(Place place, String what, String expected, String wayOut) {
+        found.add(new Problem(place, what, expected, wayOut));
+    }
+
+    public boolean isEmpty() {
+        return found.isEmpty();
+    }
+
+    /** @throws ProblemsFound with every problem, in the order of the lines, if there is any */
+    public void throwIfAny() {
+        if (!found.isEmpty()) {
+            throw new ProblemsFound(found.stream()
+                    .distinct()
+                    .sorted(Comparator.comparing(Problem::place))
+                    .toList());
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package org.wickwise.why;
+
+import java.util.List;
+import org.wickwise.plan.Plan;
+import org.wickwise.plan.PlanLine;
+import org.wickwise.text.NearMiss;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
+import org.wickwise.text.ProblemsFound;
+
+/** Finds what is asked about in a plan. */
+public final class Questions {
+
+    private Questions() {}
+
+    /** @throws ProblemsFound with the labels that can be asked about, the nearest first, when there is no such line */
+    public static PlanLine lineAsked(Plan plan, String label, String file) {
+        return plan.line(label).orElseThrow(() -> {
+            List<String> labels = plan.lines().stream().map(PlanLine::label).toList();
+            return new ProblemsFound(List.of(new Problem(
+                    Place.wholeFile(file),
+                    "the plan has no line `" + label + "`",
+                    "the label of a line, as `plan` prints it in front of each",
+                    NearMiss.suggestion(label, labels))));
+        });
+    }
+}
