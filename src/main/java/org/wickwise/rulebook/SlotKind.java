@@ -62,7 +62,7 @@ final class SlotKind {
         if (isVariable()) {
             return "[A-Z]";
         }
-        return isNumber() ? "(?:the [a-z][a-z ]*|-?[0-9][0-9. a-zA-Z%]*?)" : "[A-Za-z0-9][A-Za-z0-9,. -]*?";
+        return isNumber() ? "(?:the [a-zA-Z][a-zA-Z -]*?|-?[0-9][0-9. a-zA-Z%]*?)" : "[A-Za-z0-9][A-Za-z0-9,. -]*?";
     }
 
     /** Whether this text may stand in the slot; limits are looked up by the caller. */

@@ -26,6 +26,10 @@ record Vocabulary(List<Sentence> sentences) {
     /** The kinds of slots, with the words of the closed lists. */
     record Kinds(Map<String, SlotKind> byName) {
 
+        /** Properties whose values are words or codes that a rule may ask for. */
+        private static final List<String> WORD_PROPERTIES =
+                List.of("hazard codes", "signal word", "peroxide former", "halogenated", "greenness ranking");
+
         static Kinds from(SolventData data, Collection<String> topics) {
             return new Kinds(Map.ofEntries(
                     variable("strip"),
@@ -68,9 +72,7 @@ record Vocabulary(List<Sentence> sentences) {
 
         private static List<String> wordsOfTheTable(SolventData data) {
             return data.solvents().stream()
-                    .flatMap(solvent -> solvent.values().values().stream())
-                    .flatMap(List::stream)
-                    .filter(value -> value.number().isEmpty())
+                    .flatMap(solvent -> WORD_PROPERTIES.stream().flatMap(property -> solvent.value(property).stream()))
                     .flatMap(value -> value.texts().stream())
                     .distinct()
                     .sorted()
