@@ -1,6 +1,7 @@
 package org.wickwise.bench;
 
 import java.util.List;
+import java.util.Optional;
 import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
@@ -11,6 +12,7 @@ import org.wickwise.text.Place;
  * One mixture, its strips, the column and the shelf: what a plan is made from.
  *
  * @param dyes 2 to 8, in the order of their names
+ * @param fadesInLight where the writer says that the mixture fades in light
  * @param shelf solvents at hand, in the order of their names
  * @param shelfPlace where the shelf was written down; the case file as a whole when it is the whole table
  */
@@ -18,6 +20,7 @@ public record Case(
         String title,
         String mixture,
         List<Dye> dyes,
+        Optional<Place> fadesInLight,
         Column column,
         Setting setting,
         Place settingPlace,

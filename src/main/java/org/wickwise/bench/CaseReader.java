@@ -29,7 +29,7 @@ public final class CaseReader {
 
     private static final Set<String> CASE_KEYS =
             Set.of("title", "source", "note", "mixture", "column", "setting", "shelf", "strips on", "strips");
-    private static final Set<String> MIXTURE_KEYS = Set.of("name", "note", "dyes");
+    private static final Set<String> MIXTURE_KEYS = Set.of("name", "note", "dyes", "fades in light");
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
     private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
 
@@ -72,11 +72,14 @@ public final class CaseReader {
                 title,
                 name,
                 dyes,
+                mixture.text("fades in light").filter("yes"::equals).map(any -> mixture.placeOf("fades in light")),
                 column.orElseThrow(),
                 setting.orElseThrow(),
                 fields.placeOf("setting"),
                 shelf,
-                fields.has("shelf") ? fields.placeOf("shelf") : Place.wholeFile(root.place().file()),
+                fields.has("shelf")
+                        ? fields.placeOf("shelf")
+                        : Place.wholeFile(root.place().file()),
                 strips);
     }
 
@@ -94,7 +97,11 @@ public final class CaseReader {
         for (Node item : mixture.list("dyes")) {
             dye(item).ifPresent(dye -> {
                 if (dyes.stream().anyMatch(known -> known.name().equals(dye.name()))) {
-                    problems.add(dye.place(), "the dye `" + dye.name() + "` stands here twice", "each dye once", "remove one of the two");
+                    problems.add(
+                            dye.place(),
+                            "the dye `" + dye.name() + "` stands here twice",
+                            "each dye once",
+                            "remove one of the two");
                 } else {
                     dyes.add(dye);
                 }
@@ -129,7 +136,11 @@ public final class CaseReader {
 
     private Optional<Dye> named(String name, DyeClass dyeClass, String note, Place place) {
         if (name.isBlank() || name.contains("+") || name.contains(":")) {
-            problems.add(place, "`" + name + "` cannot name a dye", "a name without `+` and `:`", "call it by its colour or its name");
+            problems.add(
+                    place,
+                    "`" + name + "` cannot name a dye",
+                    "a name without `+` and `:`",
+                    "call it by its colour or its name");
             return Optional.empty();
         }
         return Optional.of(new Dye(name.strip(), dyeClass, note, place));
@@ -145,7 +156,11 @@ public final class CaseReader {
     private OptionalDouble aboveZero(Fields fields, String key) {
         OptionalDouble number = fields.number(key);
         if (number.isPresent() && number.getAsDouble() <= 0) {
-            problems.add(fields.placeOf(key), "`" + key + "` is " + number.getAsDouble(), "a length above zero in millimetres", "measure it, or leave the key out");
+            problems.add(
+                    fields.placeOf(key),
+                    "`" + key + "` is " + number.getAsDouble(),
+                    "a length above zero in millimetres",
+                    "measure it, or leave the key out");
             return OptionalDouble.empty();
         }
         return number;
@@ -176,9 +191,13 @@ public final class CaseReader {
         List<Solvent> shelf = new ArrayList<>();
         for (Scalar name : fields.texts("shelf")) {
             Optional<Solvent> solvent = data.solvent(name.text());
-            solvent.ifPresentOrElse(shelf::add, () -> unknown(name.place(), "solvent", name.text(), data.solventNames()));
+            solvent.ifPresentOrElse(
+                    shelf::add, () -> unknown(name.place(), "solvent", name.text(), data.solventNames()));
         }
-        return shelf.stream().distinct().sorted(Comparator.comparing(Solvent::name)).toList();
+        return shelf.stream()
+                .distinct()
+                .sorted(Comparator.comparing(Solvent::name))
+                .toList();
     }
 
     private List<Strip> strips(Fields fields, List<Dye> dyes, Optional<StationaryPhase> phase) {
@@ -195,6 +214,10 @@ public final class CaseReader {
     }
 
     private void unknown(Place place, String what, String word, List<String> known) {
-        problems.add(place, "`" + word + "` is not a known " + what, "one of the known ones", NearMiss.suggestion(word, known));
+        problems.add(
+                place,
+                "`" + word + "` is not a known " + what,
+                "one of the known ones",
+                NearMiss.suggestion(word, known));
     }
 }

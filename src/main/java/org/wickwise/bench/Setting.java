@@ -16,7 +16,9 @@ public enum Setting {
     }
 
     public static Optional<Setting> named(String word) {
-        return Arrays.stream(values()).filter(known -> known.word().equals(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(known -> known.word().equals(word))
+                .findFirst();
     }
 
     public static List<String> words() {

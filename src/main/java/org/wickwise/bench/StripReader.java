@@ -84,7 +84,18 @@ final class StripReader {
         OptionalDouble division = division(fields);
         spots.sort(Comparator.comparing(spot -> spot.dyes().get(0)));
         return eluent.flatMap(ran -> phase.map(on -> new Strip(
-                ran, on, replicate, front, division, List.copyOf(spots), gaps, mishaps, streaked, atTheEdge, notSeen, fields.place())));
+                ran,
+                on,
+                replicate,
+                front,
+                division,
+                List.copyOf(spots),
+                gaps,
+                mishaps,
+                streaked,
+                atTheEdge,
+                notSeen,
+                fields.place())));
     }
 
     private Optional<StationaryPhase> phase(Fields fields) {
@@ -113,7 +124,8 @@ final class StripReader {
             problems.add(
                     fields.placeOf("front mm"),
                     "the front is at " + Numbers.plain(millimetres, 2) + " mm",
-                    "a front of at least " + Numbers.plain(SHORTEST_FRONT_MILLIMETRES, 0) + " mm (a shorter one cannot be read)",
+                    "a front of at least " + Numbers.plain(SHORTEST_FRONT_MILLIMETRES, 0)
+                            + " mm (a shorter one cannot be read)",
                     millimetres > 0
                             ? "is this in centimetres? then write " + Numbers.plain(10 * millimetres, 2)
                                     + ", and the travels in millimetres too"
@@ -180,7 +192,12 @@ final class StripReader {
     private void watchedSpots(Fields fields, List<Spot> spots) {
         for (Entry entry : fields.entries("moves")) {
             if (!(entry.value() instanceof Scalar word)) {
-                problems.add(entry.value().place(), "the movement of " + entry.key().text() + " is " + entry.value().kind(), "one of " + String.join(", ", Behaviour.words()), "write one word");
+                problems.add(
+                        entry.value().place(),
+                        "the movement of " + entry.key().text() + " is "
+                                + entry.value().kind(),
+                        "one of " + String.join(", ", Behaviour.words()),
+                        "write one word");
                 continue;
             }
             Optional<Behaviour> behaviour = Behaviour.named(word.text());
@@ -200,7 +217,11 @@ final class StripReader {
         if (entry.value() instanceof Scalar scalar) {
             return fields.numberIn(scalar);
         }
-        problems.add(entry.value().place(), "the value of " + entry.key().text() + " is " + entry.value().kind(), "one number", "write one number a spot");
+        problems.add(
+                entry.value().place(),
+                "the value of " + entry.key().text() + " is " + entry.value().kind(),
+                "one number",
+                "write one number a spot");
         return OptionalDouble.empty();
     }
 
@@ -224,7 +245,8 @@ final class StripReader {
     }
 
     private Optional<Dye> dye(String name, Place place) {
-        Optional<Dye> dye = dyes.stream().filter(known -> known.name().equals(name.strip())).findFirst();
+        Optional<Dye> dye =
+                dyes.stream().filter(known -> known.name().equals(name.strip())).findFirst();
         if (dye.isEmpty()) {
             List<String> names = dyes.stream().map(Dye::name).toList();
             problems.add(
@@ -282,9 +304,11 @@ final class StripReader {
     /** A dye whose own entry was refused is not missing as well. */
     private boolean problemAlreadyTold(Fields fields, Dye dye) {
         return List.of("travel mm", "Rf", "moves").stream()
-                .filter(key -> fields.node(key).filter(Node.Mapping.class::isInstance).isPresent())
+                .filter(key ->
+                        fields.node(key).filter(Node.Mapping.class::isInstance).isPresent())
                 .flatMap(key -> fields.entries(key).stream())
-                .anyMatch(entry -> List.of(entry.key().text().split("\\s*\\+\\s*")).contains(dye.name()));
+                .anyMatch(entry ->
+                        List.of(entry.key().text().split("\\s*\\+\\s*")).contains(dye.name()));
     }
 
     private List<SeenBetween> gaps(Fields fields) {
@@ -296,10 +320,18 @@ final class StripReader {
             String word = gap.requiredText("looks");
             Optional<GapLook> look = GapLook.named(word);
             if (look.isEmpty()) {
-                problems.add(gap.placeOf("looks"), "`" + word + "` is no word for a gap", "one of " + String.join(", ", GapLook.words()), NearMiss.suggestion(word, GapLook.words()));
+                problems.add(
+                        gap.placeOf("looks"),
+                        "`" + word + "` is no word for a gap",
+                        "one of " + String.join(", ", GapLook.words()),
+                        NearMiss.suggestion(word, GapLook.words()));
             }
             if (ahead.isPresent() && ahead.equals(behind)) {
-                problems.add(gap.place(), "the gap is between " + ahead.get().name() + " and itself", "two dyes", "name the dye behind");
+                problems.add(
+                        gap.place(),
+                        "the gap is between " + ahead.get().name() + " and itself",
+                        "two dyes",
+                        "name the dye behind");
                 continue;
             }
             ahead.ifPresent(first -> behind.ifPresent(
@@ -311,7 +343,11 @@ final class StripReader {
     private int replicate(Fields fields) {
         OptionalDouble number = fields.number("replicate");
         if (number.isPresent() && (number.getAsDouble() < 1 || number.getAsDouble() % 1 != 0)) {
-            problems.add(fields.placeOf("replicate"), "the replicate number is " + number.getAsDouble(), "1, 2, 3, ...", "number the strips in one eluent from 1");
+            problems.add(
+                    fields.placeOf("replicate"),
+                    "the replicate number is " + number.getAsDouble(),
+                    "1, 2, 3, ...",
+                    "number the strips in one eluent from 1");
             return 1;
         }
         return (int) number.orElse(1);
@@ -320,7 +356,11 @@ final class StripReader {
     private OptionalDouble division(Fields fields) {
         OptionalDouble division = fields.number("ruler mm");
         if (division.isPresent() && (division.getAsDouble() <= 0 || division.getAsDouble() > 10)) {
-            problems.add(fields.placeOf("ruler mm"), "the ruler's division is " + division.getAsDouble() + " mm", "between 0 and 10 mm", "give the distance between two marks of the ruler");
+            problems.add(
+                    fields.placeOf("ruler mm"),
+                    "the ruler's division is " + division.getAsDouble() + " mm",
+                    "between 0 and 10 mm",
+                    "give the distance between two marks of the ruler");
             return OptionalDouble.empty();
         }
         return division;

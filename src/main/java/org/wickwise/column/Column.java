@@ -32,7 +32,8 @@ public record Column(StationaryPhase phase, OptionalDouble boreMillimetres, Opti
             return OptionalDouble.empty();
         }
         double bore = boreMillimetres.getAsDouble();
-        return OptionalDouble.of(Math.PI * bore * bore / 4 * bedMillimetres.getAsDouble() / CUBIC_MILLIMETRES_PER_MILLILITRE);
+        return OptionalDouble.of(
+                Math.PI * bore * bore / 4 * bedMillimetres.getAsDouble() / CUBIC_MILLIMETRES_PER_MILLILITRE);
     }
 
     /** One column volume: the liquid the bed holds, porosity times bed volume, in millilitres. */
@@ -49,7 +50,8 @@ public record Column(StationaryPhase phase, OptionalDouble boreMillimetres, Opti
 
     /** "1.4 column volumes (about 21 mL)"; without millilitres when the size is unknown. */
     public String inWords(double columnVolumes) {
-        String words = Numbers.plain(columnVolumes, 1) + (Math.abs(columnVolumes - 1) < 0.05 ? " column volume" : " column volumes");
+        String words = Numbers.plain(columnVolumes, 1)
+                + (Math.abs(columnVolumes - 1) < 0.05 ? " column volume" : " column volumes");
         OptionalDouble one = columnVolumeMillilitres();
         return one.isEmpty() ? words : words + " (about " + Numbers.poured(columnVolumes * one.getAsDouble()) + " mL)";
     }

@@ -26,10 +26,7 @@ import picocli.CommandLine.ScopeType;
         footer = {"", "Begin with: wickwise plan docs/examples/ferry-ink.yaml"})
 public final class WickwiseCommand implements Runnable {
 
-    @Option(
-            names = "--debug",
-            scope = ScopeType.INHERIT,
-            description = "show where in the program a fault happened")
+    @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;
 
     private CommandLine line;
@@ -56,15 +53,18 @@ public final class WickwiseCommand implements Runnable {
         if (exception instanceof ProblemsFound problems) {
             where.getErr().println(problems.getMessage());
             int count = problems.problems().size();
-            where.getErr().println(count == 1 ? "1 problem; nothing was planned." : count + " problems; nothing was planned.");
+            where.getErr()
+                    .println(
+                            count == 1 ? "1 problem; nothing was planned." : count + " problems; nothing was planned.");
             return ExitCodes.BAD_INPUT;
         }
         if (debug) {
             throw exception;
         }
         where.getErr()
-                .println("Wickwise itself is at fault here, not your file: " + exception.getMessage()
-                        + "\n    Nothing was changed on disk. Please report it with the output of the same command and --debug.");
+                .println(
+                        "Wickwise itself is at fault here, not your file: " + exception.getMessage()
+                                + "\n    Nothing was changed on disk. Please report it with the output of the same command and --debug.");
         return ExitCodes.FAULT;
     }
 }

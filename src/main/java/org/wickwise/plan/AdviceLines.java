@@ -2,29 +2,36 @@ package org.wickwise.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.substance.Eluent;
-import org.wickwise.text.Numbers;
 
 /** Which strip to run next, and the cautions about what is poured. */
 final class AdviceLines {
 
+    /** The topic of cautions that concern only what the column is packed and loaded with. */
+    private static final String LOADING = "loading";
+
     private final Judgement judgement;
+    private final Optional<Route> route;
+    private final Optional<Eluent> packing;
     private final Set<Eluent> poured;
     private final List<String> topics;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    AdviceLines(Judgement judgement, Set<Eluent> poured, List<String> topics) {
+    AdviceLines(Judgement judgement, Optional<Route> route, Optional<Eluent> packing, List<String> topics) {
         this.judgement = judgement;
-        this.poured = poured;
+        this.route = route;
+        this.packing = packing;
+        this.poured = Planner.poured(route, packing);
         this.topics = topics;
     }
 
@@ -41,8 +48,7 @@ final class AdviceLines {
         judgement.all(Conclusion.RunNextDye.class).forEach(next -> take(advice, next));
         judgement.all(Conclusion.RunAgain.class).forEach(next -> take(advice, next));
         judgement.all(Conclusion.RunNextEluent.class).stream()
-                .filter(next -> poured.contains(next.eluent())
-                        || poured.isEmpty() && judgement.tried(next.eluent()))
+                .filter(next -> concerns("", next.eluent()))
                 .forEach(next -> take(advice, next));
         int number = 0;
         for (Map.Entry<String, Reason> entry : advice.entrySet()) {
@@ -50,7 +56,7 @@ final class AdviceLines {
             lines.add(new PlanLine("next-" + number, Section.NEXT, entry.getKey(), entry.getValue()));
         }
         if (advice.isEmpty()) {
-            String text = "None is needed: every eluent of the plan was tried, and no reading is in doubt.";
+            String text = "None is needed for this plan: every eluent it pours was tried and read without doubt.";
             lines.add(new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), List.of())));
         }
     }
@@ -60,47 +66,63 @@ final class AdviceLines {
         reason.arguments().forEach(argument -> advice.putIfAbsent(argument.because(), reason));
     }
 
+    /** Cautions of one rule are told once, with everything they are about in front. */
     private void cautions() {
-        record Heard(String topic, String rule, List<Eluent> eluents, List<Reason> reasons) {}
-        Map<String, Heard> byRule = new LinkedHashMap<>();
-        for (Conclusion.Caution caution : judgement.all(Conclusion.Caution.class)) {
-            Reason.Concluded reason = judgement.reason(caution);
-            byRule.computeIfAbsent(
-                            caution.rule(),
-                            rule -> new Heard(caution.topic(), rule, new ArrayList<>(), new ArrayList<>()))
-                    .reasons()
-                    .add(reason);
-        }
-        for (Conclusion.EluentCaution caution : judgement.all(Conclusion.EluentCaution.class)) {
-            boolean concerned = poured.contains(caution.eluent())
-                    || poured.isEmpty() && judgement.tried(caution.eluent());
-            if (concerned) {
-                Heard heard = byRule.computeIfAbsent(
+        Map<String, Heard> byRule = new TreeMap<>();
+        judgement
+                .all(Conclusion.Caution.class)
+                .forEach(caution -> hear(byRule, caution.rule(), caution.topic(), "", caution));
+        judgement.all(Conclusion.EluentCaution.class).stream()
+                .filter(caution -> concerns(caution.topic(), caution.eluent()))
+                .forEach(caution -> hear(
+                        byRule,
                         caution.rule(),
-                        rule -> new Heard(caution.topic(), rule, new ArrayList<>(), new ArrayList<>()));
-                heard.eluents().add(caution.eluent());
-                heard.reasons().add(judgement.reason(caution));
-            }
-        }
+                        caution.topic(),
+                        caution.eluent().name(),
+                        caution));
+        judgement.all(Conclusion.DyeCaution.class).stream()
+                .filter(this::concerns)
+                .forEach(caution -> hear(
+                        byRule, caution.rule(), caution.topic(), caution.dye() + " in " + caution.eluent(), caution));
         byRule.values().stream()
                 .sorted(Comparator.comparingInt((Heard heard) -> topics.indexOf(heard.topic()))
                         .thenComparing(Heard::rule))
-                .forEach(heard -> {
-                    String subject = heard.eluents().isEmpty()
-                            ? ""
-                            : Numbers.joined(heard.eluents().stream().map(Eluent::name).sorted().toList()) + ": ";
-                    String text = heard.reasons().stream()
-                            .map(Reason.Concluded.class::cast)
-                            .map(concluded -> concluded.arguments().get(0).because())
-                            .findFirst()
-                            .orElseThrow();
-                    lines.add(new PlanLine(
-                            heard.rule(),
-                            Section.SAFETY,
-                            subject + text,
-                            heard.reasons().size() == 1
-                                    ? heard.reasons().get(0)
-                                    : new Reason.Chosen(subject + text, List.of(), heard.reasons())));
-                });
+                .map(Heard::line)
+                .forEach(lines::add);
+    }
+
+    /** One rule's caution, what it is about and why. */
+    private record Heard(String topic, String rule, Set<String> subjects, List<Reason.Concluded> reasons) {
+
+        PlanLine line() {
+            String subject = subjects.isEmpty() ? "" : String.join("; ", subjects) + ": ";
+            String text = subject + reasons.get(0).arguments().get(0).because();
+            Reason reason = reasons.size() == 1
+                    ? reasons.get(0)
+                    : new Reason.Chosen(text, List.of(), List.<Reason>copyOf(reasons));
+            return new PlanLine(rule, Section.SAFETY, text, reason);
+        }
+    }
+
+    private void hear(Map<String, Heard> byRule, String rule, String topic, String subject, Conclusion caution) {
+        Heard heard = byRule.computeIfAbsent(rule, any -> new Heard(topic, rule, new TreeSet<>(), new ArrayList<>()));
+        if (!subject.isEmpty()) {
+            heard.subjects().add(subject);
+        }
+        heard.reasons().add(judgement.reason(caution));
+    }
+
+    private boolean concerns(String topic, Eluent eluent) {
+        if (route.isEmpty()) {
+            return judgement.tried(eluent);
+        }
+        return topic.equals(LOADING) ? packing.filter(eluent::equals).isPresent() : poured.contains(eluent);
+    }
+
+    private boolean concerns(Conclusion.DyeCaution caution) {
+        return route.isEmpty()
+                || route.get().steps().stream()
+                        .anyMatch(step -> step.eluent().equals(caution.eluent())
+                                && step.leaving().contains(caution.dye()));
     }
 }

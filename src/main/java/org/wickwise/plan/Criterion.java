@@ -17,7 +17,9 @@ enum Criterion {
     TOGETHER("dyes that leave together") {
         @Override
         double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return step.fractions().stream().mapToInt(fraction -> fraction.size() - 1).sum();
+            return step.fractions().stream()
+                    .mapToInt(fraction -> fraction.size() - 1)
+                    .sum();
         }
     },
     CLOSE_BANDS("bands less than the comfortable distance apart") {
@@ -71,6 +73,15 @@ enum Criterion {
                     .count();
         }
     },
+    UNTRIED_SOLVENTS("solvents that stand on no strip") {
+        @Override
+        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
+            return step.eluent().parts().stream()
+                    .filter(part -> judgement.judged().strips().stream()
+                            .noneMatch(strip -> strip.eluent().contains(part.solvent())))
+                    .count();
+        }
+    },
     BURDEN("burden of the eluents") {
         @Override
         double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
@@ -105,7 +116,9 @@ enum Criterion {
     }
 
     static Optional<Criterion> named(String words) {
-        return Arrays.stream(values()).filter(known -> known.words.equals(words)).findFirst();
+        return Arrays.stream(values())
+                .filter(known -> known.words.equals(words))
+                .findFirst();
     }
 
     static List<String> allWords() {
@@ -113,19 +126,18 @@ enum Criterion {
     }
 
     static boolean restsOnEstimate(Step step, Judgement judgement) {
-        return step.leaving().stream()
-                .anyMatch(dye -> judgement
-                        .behaviour(dye, step.eluent())
-                        .filter(behaves -> behaves.basis() == Basis.ESTIMATED)
-                        .isPresent());
+        return step.leaving().stream().anyMatch(dye -> judgement
+                .behaviour(dye, step.eluent())
+                .filter(behaves -> behaves.basis() == Basis.ESTIMATED)
+                .isPresent());
     }
 
     static boolean restsOnDoubt(Step step, Judgement judgement) {
         boolean doubtfulStrip = judgement.judged().strips().stream()
                 .filter(strip -> strip.eluent().equals(step.eluent()))
                 .anyMatch(strip -> isDoubtful(strip, step, judgement));
-        boolean borderline = step.leaving().stream()
-                .anyMatch(dye -> judgement.holds(new Conclusion.Borderline(dye, step.eluent())));
+        boolean borderline =
+                step.leaving().stream().anyMatch(dye -> judgement.holds(new Conclusion.Borderline(dye, step.eluent())));
         return doubtfulStrip || borderline;
     }
 
@@ -143,11 +155,12 @@ enum Criterion {
                 .orElse(0);
     }
 
+    /** Column volumes until the first of these dyes appears; 0, the worst case, where nobody measured. */
     private static double earliest(List<Dye> dyes, Eluent eluent, Judgement judgement) {
         return dyes.stream()
-                .mapToDouble(dye -> columnVolumes(dye, eluent, judgement, Double.POSITIVE_INFINITY))
+                .mapToDouble(dye -> columnVolumes(dye, eluent, judgement, 0))
                 .min()
-                .orElse(Double.POSITIVE_INFINITY);
+                .orElse(0);
     }
 
     private static double columnVolumes(Dye dye, Eluent eluent, Judgement judgement, double unmeasured) {

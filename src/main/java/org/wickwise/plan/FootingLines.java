@@ -44,8 +44,12 @@ final class FootingLines {
     }
 
     private void footing() {
-        List<String> seen = poured.stream().filter(judgement::tried).map(Eluent::name).toList();
-        List<String> reckoned = poured.stream().filter(eluent -> !judgement.tried(eluent)).map(Eluent::name).toList();
+        List<String> seen =
+                poured.stream().filter(judgement::tried).map(Eluent::name).toList();
+        List<String> reckoned = poured.stream()
+                .filter(eluent -> !judgement.tried(eluent))
+                .map(Eluent::name)
+                .toList();
         if (poured.isEmpty()) {
             return;
         }
@@ -102,8 +106,8 @@ final class FootingLines {
             reason.arguments().stream()
                     .map(Reason.Argument::because)
                     .distinct()
-                    .forEach(because -> doubt(
-                            (verdict.reading() == Reading.VOID ? "Void: " : "Doubtful: ") + because, reason));
+                    .forEach(because ->
+                            doubt((verdict.reading() == Reading.VOID ? "Void: " : "Doubtful: ") + because, reason));
         }
     }
 
@@ -127,8 +131,10 @@ final class FootingLines {
         for (Step step : found.steps()) {
             for (List<Dye> fraction : step.fractions()) {
                 if (fraction.size() > 1) {
-                    String names = Numbers.joined(fraction.stream().map(Dye::name).toList());
-                    String text = names + " leave together in " + step.eluent() + "; no eluent tried parts them on a column.";
+                    String names =
+                            Numbers.joined(fraction.stream().map(Dye::name).toList());
+                    String text =
+                            names + " leave together in " + step.eluent() + "; no eluent tried parts them on a column.";
                     List<Reason> grounds = fraction.stream()
                             .flatMap(dye -> judgement.behaviour(dye, step.eluent()).stream())
                             .map(behaves -> (Reason) judgement.reason(behaves))
@@ -163,11 +169,13 @@ final class FootingLines {
             if (share > most.value()) {
                 String text = dye + " creeps about " + Numbers.plain(100 * Math.min(1, share), 0)
                         + " % down the bed before its own step; keep the steps before it short.";
-                doubt(text, new Reason.Calculated(
+                doubt(
                         text,
-                        "x = sum of column volumes / k = " + String.join(" + ", terms),
-                        "V_R = V0 (1 + k); under a held eluent a band moves 1/k of the bed in each column volume",
-                        grounds));
+                        new Reason.Calculated(
+                                text,
+                                "x = sum of column volumes / k = " + String.join(" + ", terms),
+                                "V_R = V0 (1 + k); under a held eluent a band moves 1/k of the bed in each column volume",
+                                grounds));
             }
         }
     }
@@ -176,5 +184,4 @@ final class FootingLines {
         doubts++;
         lines.add(new PlanLine("doubt-" + doubts, Section.DOUBTS, text, reason));
     }
-
 }

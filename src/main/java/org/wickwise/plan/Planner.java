@@ -35,26 +35,27 @@ public final class Planner {
     public Plan plan(Judgement judgement) {
         Optional<Route> best = search(judgement, Set.of()).filter(route -> route.fractionCount() > 1);
         List<PlanLine> lines = new ArrayList<>();
-        Optional<MayPack> packing = best.flatMap(
-                route -> packing(judgement, route.steps().get(0).eluent()));
+        Optional<MayPack> packing =
+                best.flatMap(route -> packing(judgement, route.steps().get(0).eluent()));
         if (best.isPresent() && packing.isPresent()) {
             lines.addAll(new RouteLines(judgement, best.get(), packing.get()).lines());
             lines.addAll(choiceLines(judgement, best.get()));
         } else {
             lines.addAll(new RefusalLines(judgement).lines());
         }
-        Set<Eluent> poured = poured(best, packing);
+        Optional<Eluent> packedWith = packing.map(MayPack::packing);
         lines.addAll(new StripLines(judgement).lines());
-        lines.addAll(new FootingLines(judgement, best, poured).lines());
-        lines.addAll(new AdviceLines(judgement, poured, topics).lines());
+        lines.addAll(new FootingLines(judgement, best, poured(best, packedWith)).lines());
+        lines.addAll(new AdviceLines(judgement, best, packedWith, topics).lines());
         lines.sort(Comparator.comparing(PlanLine::section));
-        return new Plan(judgement, best, packing.map(MayPack::packing), lines);
+        return new Plan(judgement, packing.isPresent() ? best : Optional.empty(), packedWith, lines);
     }
 
-    private static Set<Eluent> poured(Optional<Route> route, Optional<MayPack> packing) {
+    /** Everything that goes through the column. */
+    static Set<Eluent> poured(Optional<Route> route, Optional<Eluent> packing) {
         Set<Eluent> poured = new TreeSet<>();
         route.ifPresent(found -> found.steps().forEach(step -> poured.add(step.eluent())));
-        packing.ifPresent(found -> poured.add(found.packing()));
+        packing.ifPresent(poured::add);
         return poured;
     }
 
@@ -99,9 +100,9 @@ public final class Planner {
         if (difference < 0) {
             return over + ", which is just as good by every criterion; the first name in the alphabet decided";
         }
-        return over + " because of the criterion \"" + criteria.get(difference).words() + "\": "
-                + Numbers.plain(best.counts().get(difference), 1) + " here, "
-                + Numbers.plain(other.counts().get(difference), 1) + " there";
+        return over + ", which counts more " + criteria.get(difference).words() + " ("
+                + Numbers.plain(other.counts().get(difference), 1) + " against "
+                + Numbers.plain(best.counts().get(difference), 1) + ")";
     }
 
     private static String capital(String text) {
@@ -124,5 +125,4 @@ public final class Planner {
         problems.throwIfAny();
         return List.copyOf(criteria);
     }
-
 }

@@ -34,7 +34,7 @@ final class RefusalLines {
                 + Numbers.joined(obstacles.stream().map(Reason::statement).toList())
                 + ". What to try next stands below.";
         lines.add(new PlanLine("refusal", Section.VERDICT, text, new Reason.Chosen(text, List.of(), obstacles)));
-        for (Reason obstacle : obstacles) {
+        for (Reason obstacle : obstacles.size() == 1 ? List.<Reason>of() : obstacles) {
             lines.add(new PlanLine(
                     "obstacle-" + lines.size(), Section.VERDICT, capital(obstacle.statement()) + ".", obstacle));
         }
@@ -59,8 +59,7 @@ final class RefusalLines {
                 }
             }
         }
-        return new Reason.Chosen(
-                dye + " comes off in no eluent that may enter this column", List.of(), grounds);
+        return new Reason.Chosen(dye + " comes off in no eluent that may enter this column", List.of(), grounds);
     }
 
     private Reason nothingParts() {

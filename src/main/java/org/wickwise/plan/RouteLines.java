@@ -19,7 +19,8 @@ import org.wickwise.text.Numbers;
 /** What to pack, load and pour, step by step. */
 final class RouteLines {
 
-    private static final String PLATE_THEORY = "V_R = V0 (1 + k) = V0/Rf, standard plate theory; V0 is one column volume";
+    private static final String PLATE_THEORY =
+            "V_R = V0 (1 + k) = V0/Rf, standard plate theory; V0 is one column volume";
 
     private final Judgement judgement;
     private final Route route;
@@ -49,7 +50,9 @@ final class RouteLines {
                 .filter(fraction -> fraction.size() == 1)
                 .count();
         int all = judgement.judged().dyes().size();
-        String share = alone == all ? "each of the " + all + " dyes comes off alone" : alone + " of " + all + " dyes come off alone";
+        String share = alone == all
+                ? "each of the " + all + " dyes comes off alone"
+                : alone + " of " + all + " dyes come off alone";
         String text = "Pack with " + packing.packing() + ", then pour " + route.names() + ": " + share + ".";
         List<Reason> grounds = new ArrayList<>(List.of(judgement.reason(packing)));
         route.steps().forEach(step -> grounds.add(reasonOf(step)));
@@ -63,10 +66,17 @@ final class RouteLines {
                 : packing.kind() == PackingKind.WEAKEST_PART
                         ? "the weak part of the first eluent (estimated, not tried on a strip)"
                         : "the first eluent itself, since nothing tried holds every dye and may come before it";
-        add("pack", Section.PACKING, "Pack the " + column.phaseName() + " column in " + with + ": " + how + ". " + column.phase().conditioning(), judgement.reason(packing));
+        add(
+                "pack",
+                Section.PACKING,
+                "Pack the " + column.phaseName() + " column in " + with + ": " + how + ". "
+                        + column.phase().conditioning(),
+                judgement.reason(packing));
         String load = packing.kind() == PackingKind.HOLDS_ALL
-                ? "Load the mixture in the least " + with + " that takes it up, let it sink in as a narrow band, and rinse the wall with the same; it may wait there."
-                : "Load the mixture in the least " + with + " that takes it up, as narrow a band as you can; the dyes may begin to move at once, so have the first flask ready.";
+                ? "Load the mixture in the least " + with
+                        + " that takes it up, let it sink in as a narrow band, and rinse the wall with the same; it may wait there."
+                : "Load the mixture in the least " + with
+                        + " that takes it up, as narrow a band as you can; the dyes may begin to move at once, so have the first flask ready.";
         add("load", Section.PACKING, load, judgement.reason(packing));
         bed();
     }
@@ -81,14 +91,19 @@ final class RouteLines {
                 + Numbers.poured(column.bedGrams().orElseThrow()) + " g of dry " + column.phaseName()
                 + "; one column volume, the liquid in it, is about "
                 + Numbers.poured(column.columnVolumeMillilitres().orElseThrow()) + " mL.";
-        add("bed", Section.PACKING, text, new Reason.Calculated(
+        add(
+                "bed",
+                Section.PACKING,
                 text,
-                "bed volume = pi d^2 L / 4 = " + Numbers.fixed(column.bedMillilitres().orElseThrow(), 1)
-                        + " mL; mass = " + Numbers.plain(column.phase().packedDensityGramsPerMillilitre(), 3)
-                        + " g/mL x bed volume; column volume = "
-                        + Numbers.plain(column.phase().totalPorosity(), 3) + " x bed volume",
-                column.phase().figuresFrom(),
-                List.of(column.reason())));
+                new Reason.Calculated(
+                        text,
+                        "bed volume = pi d^2 L / 4 = "
+                                + Numbers.fixed(column.bedMillilitres().orElseThrow(), 1)
+                                + " mL; mass = " + Numbers.plain(column.phase().packedDensityGramsPerMillilitre(), 3)
+                                + " g/mL x bed volume; column volume = "
+                                + Numbers.plain(column.phase().totalPorosity(), 3) + " x bed volume",
+                        column.phase().figuresFrom(),
+                        List.of(column.reason())));
     }
 
     private void step(int index) {
@@ -97,7 +112,11 @@ final class RouteLines {
         boolean last = index == route.steps().size() - 1;
         String verb = last && index > 0 ? "Sweep with " : "Pour ";
         String estimate = Criterion.restsOnEstimate(step, judgement) ? " (estimated, not tried on a strip)" : "";
-        add("step-" + number, Section.STEPS, verb + step.eluent() + estimate + ": " + leaving(step) + staying(step) + ".", reasonOf(step));
+        add(
+                "step-" + number,
+                Section.STEPS,
+                verb + step.eluent() + estimate + ": " + leaving(step) + staying(step) + ".",
+                reasonOf(step));
         volume(step, number);
         collect(step, number);
         if (last) {
@@ -132,12 +151,14 @@ final class RouteLines {
                 .flatMap(dye -> judgement.measured(dye, step.eluent()).stream())
                 .toList();
         if (measured.isEmpty()) {
-            String text = "How much it takes was not measured; have three to five column volumes ready and go by the colour.";
+            String text =
+                    "How much it takes was not measured; have three to five column volumes ready and go by the colour.";
             add("volume-" + number, Section.STEPS, text, reasonOf(step));
             return;
         }
         String each = measured.stream()
-                .map(dye -> dye.dye() + " after about " + column.inWords(dye.retardationFactor().columnVolumes()))
+                .map(dye -> dye.dye() + " after about "
+                        + column.inWords(dye.retardationFactor().columnVolumes()))
                 .collect(Collectors.joining("; "));
         double overshoot = judgement.limit("usual overshoot");
         double ready = Criterion.latest(step.leaving(), step.eluent(), judgement) + overshoot;
@@ -146,7 +167,8 @@ final class RouteLines {
                 .map(dye -> "1/Rf of " + dye.dye() + " = 1/" + Numbers.fixed(dye.value(), 2) + " = "
                         + Numbers.fixed(dye.retardationFactor().columnVolumes(), 1))
                 .collect(Collectors.joining("; "));
-        List<Reason> grounds = new ArrayList<>(measured.stream().map(Measured::reason).toList());
+        List<Reason> grounds =
+                new ArrayList<>(measured.stream().map(Measured::reason).toList());
         grounds.add(judgement.limits().get("usual overshoot").reason());
         add("volume-" + number, Section.STEPS, text, new Reason.Calculated(text, formula, PLATE_THEORY, grounds));
     }
@@ -154,7 +176,7 @@ final class RouteLines {
     private void collect(Step step, String number) {
         String each = step.fractions().stream().map(RouteLines::names).collect(Collectors.joining("; then "));
         String text = "Collect " + each + (step.fractions().size() > 1 ? ", each in its own flask" : "")
-                + ", from the first coloured drop to the last.";
+                + ", from the first drop that shows it to the last.";
         add("collect-" + number, Section.STEPS, text, reasonOf(step));
         if (step.fractions().size() > 1 || !step.staying().isEmpty()) {
             String between = step.fractions().size() > 1
@@ -175,12 +197,17 @@ final class RouteLines {
         for (Conclusion.LeavesBefore before : judgement.all(Conclusion.LeavesBefore.class)) {
             boolean here = before.eluent().equals(step.eluent())
                     && step.leaving().contains(before.first())
-                    && (step.leaving().contains(before.second()) || step.staying().contains(before.second()));
+                    && (step.leaving().contains(before.second())
+                            || step.staying().contains(before.second()));
             if (here) {
                 grounds.add(judgement.reason(before));
             }
         }
         fitness(step.eluent()).ifPresent(grounds::add);
+        judgement.judged().dyes().stream()
+                .filter(dye -> !dye.note().isEmpty())
+                .filter(dye -> step.leaving().contains(dye) || step.staying().contains(dye))
+                .forEach(dye -> grounds.add(dye.stated()));
         String statement = step.eluent() + ": " + leaving(step) + staying(step);
         return new Reason.Chosen(statement, List.of(), grounds);
     }

@@ -41,11 +41,9 @@ final class RouteSearch {
         this.burden = burden;
         this.leavesBefore = Set.copyOf(judgement.all(Conclusion.LeavesBefore.class));
         this.mayNotFollow = Set.copyOf(judgement.all(Conclusion.MayNotFollow.class));
-        judgement
-                .all(Conclusion.Behaves.class)
-                .forEach(behaves -> behaviours
-                        .computeIfAbsent(behaves.dye(), any -> new HashMap<>())
-                        .put(behaves.eluent(), behaves));
+        judgement.all(Conclusion.Behaves.class).forEach(behaves -> behaviours
+                .computeIfAbsent(behaves.dye(), any -> new HashMap<>())
+                .put(behaves.eluent(), behaves));
         this.eluents = judgement.eluents().stream()
                 .filter(eluent -> !forbidden.contains(eluent))
                 .filter(eluent -> !judgement.holds(new Conclusion.Fitness(eluent, Fit.UNFIT)))
@@ -75,13 +73,12 @@ final class RouteSearch {
 
     private boolean mayFollow(Optional<Eluent> last, Eluent next) {
         return last.isEmpty()
-                || !last.get().equals(next)
-                        && !mayNotFollow.contains(new Conclusion.MayNotFollow(last.get(), next));
+                || !last.get().equals(next) && !mayNotFollow.contains(new Conclusion.MayNotFollow(last.get(), next));
     }
 
     private Optional<Route> continued(State state, Eluent eluent) {
-        Optional<Step> step = stepInto.computeIfAbsent(
-                new State(state.dyes(), Optional.of(eluent)), key -> step(key.dyes(), eluent));
+        Optional<Step> step =
+                stepInto.computeIfAbsent(new State(state.dyes(), Optional.of(eluent)), key -> step(key.dyes(), eluent));
         if (step.isEmpty()) {
             return Optional.empty();
         }

@@ -33,9 +33,8 @@ final class Strength {
         }
         return judgement
                 .behaviour(dye, one)
-                .flatMap(first -> judgement
-                        .behaviour(dye, other)
-                        .map(second -> compare(first.behaviour(), second.behaviour())))
+                .flatMap(first ->
+                        judgement.behaviour(dye, other).map(second -> compare(first.behaviour(), second.behaviour())))
                 .orElse(0);
     }
 

@@ -77,8 +77,8 @@ final class StripLines {
     private void unparted(Eluent eluent) {
         for (Conclusion.Between between : judgement.all(Conclusion.Between.class)) {
             boolean sharedSpotTwice = between.separation() == Separation.TOGETHER
-                    && judgement.holds(new Conclusion.Between(
-                            eluent, between.behind(), between.ahead(), Separation.TOGETHER))
+                    && judgement.holds(
+                            new Conclusion.Between(eluent, between.behind(), between.ahead(), Separation.TOGETHER))
                     && between.ahead().compareTo(between.behind()) > 0;
             if (!between.eluent().equals(eluent)
                     || between.separation() == Separation.PARTED
@@ -100,11 +100,10 @@ final class StripLines {
     }
 
     private boolean bothStay(Conclusion.Between between) {
-        return List.of(between.ahead(), between.behind()).stream()
-                .allMatch(dye -> judgement
-                        .behaviour(dye, between.eluent())
-                        .filter(behaves -> behaves.behaviour() == Behaviour.STAYS)
-                        .isPresent());
+        return List.of(between.ahead(), between.behind()).stream().allMatch(dye -> judgement
+                .behaviour(dye, between.eluent())
+                .filter(behaves -> behaves.behaviour() == Behaviour.STAYS)
+                .isPresent());
     }
 
     private void fitness(Eluent eluent) {

@@ -41,9 +41,12 @@ public final class JsonReport {
             ObjectNode node = steps.addObject();
             node.put("eluent", step.eluent().name());
             ArrayNode fractions = node.putArray("fractions");
-            step.fractions().forEach(fraction -> fractions.add(texts(
-                    fraction.stream().map(dye -> dye.name()).toList())));
-            node.set("staying", texts(step.staying().stream().map(dye -> dye.name()).toList()));
+            step.fractions()
+                    .forEach(fraction -> fractions.add(
+                            texts(fraction.stream().map(dye -> dye.name()).toList())));
+            node.set(
+                    "staying",
+                    texts(step.staying().stream().map(dye -> dye.name()).toList()));
         }));
         ArrayNode lines = root.putArray("lines");
         plan.lines().forEach(line -> lines.add(node(line)));
@@ -76,7 +79,9 @@ public final class JsonReport {
             node.put("kind", "table value").put("confidence", tabled.confidence());
             node.set("sources", texts(tabled.sources()));
         } else if (reason instanceof Calculated calculated) {
-            node.put("kind", "calculation").put("formula", calculated.formula()).put("reference", calculated.reference());
+            node.put("kind", "calculation")
+                    .put("formula", calculated.formula())
+                    .put("reference", calculated.reference());
             node.set("grounds", nodes(calculated.grounds()));
         } else if (reason instanceof Concluded concluded) {
             node.put("kind", "conclusion");

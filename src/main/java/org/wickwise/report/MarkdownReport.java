@@ -35,14 +35,12 @@ public final class MarkdownReport {
 
     public static String of(PlanLine line) {
         StringBuilder text = new StringBuilder("# Why `" + line.label() + "`\n\n" + escaped(line.text()) + "\n\n");
-        ReasonTree.lines(line.reason())
-                .forEach(entry -> text.append("  ".repeat(entry.depth()))
-                        .append("- ")
-                        .append(escaped(entry.text()))
-                        .append("\n"));
+        ReasonTree.lines(line.reason()).forEach(entry -> text.append("  ".repeat(entry.depth()))
+                .append("- ")
+                .append(escaped(entry.text()))
+                .append("\n"));
         return text.toString();
     }
-
 
     private static String escaped(String text) {
         return text.replaceAll("([\\\\`*_\\[\\]<>#])", "\\\\$1");

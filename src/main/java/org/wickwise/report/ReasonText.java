@@ -13,7 +13,10 @@ public final class ReasonText {
 
     public static String of(PlanLine line, Heading heading) {
         StringBuilder text = new StringBuilder();
-        text.append(heading.marked("[" + line.label() + "]")).append(" ").append(line.text()).append("\n\n");
+        text.append(heading.marked("[" + line.label() + "]"))
+                .append(" ")
+                .append(line.text())
+                .append("\n\n");
         for (ReasonTree.Entry entry : ReasonTree.lines(line.reason())) {
             String indent = "  ".repeat(entry.depth());
             String further = "\n" + indent + "    ";

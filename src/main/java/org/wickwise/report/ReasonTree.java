@@ -39,7 +39,10 @@ final class ReasonTree {
         } else if (reason instanceof Limited limited) {
             add(depth, limited.statement() + "  <- " + limited.place() + "; " + limited.source());
         } else if (reason instanceof Tabled tabled) {
-            add(depth, tabled.statement() + "  <- " + String.join("; ", tabled.sources()) + " (" + confidence(tabled) + ")");
+            add(
+                    depth,
+                    tabled.statement() + "  <- " + String.join("; ", tabled.sources()) + " (" + confidence(tabled)
+                            + ")");
         } else if (reason instanceof Calculated calculated) {
             calculated(calculated, depth);
         } else if (reason instanceof Concluded concluded) {
@@ -72,9 +75,11 @@ final class ReasonTree {
     }
 
     private void argument(Argument argument, int depth) {
-        add(depth, "because " + argument.because());
-        add(depth, "rule " + argument.ruleId() + " (" + argument.place() + "): if " + String.join(", and ", argument.sentences())
-                + "; source: " + argument.source());
+        add(depth, "because: " + argument.because());
+        add(
+                depth,
+                "rule " + argument.ruleId() + " (" + argument.place() + "): if "
+                        + String.join(", and ", argument.sentences()) + "; source: " + argument.source());
         argument.grounds().forEach(ground -> lay(ground, depth + 1));
     }
 

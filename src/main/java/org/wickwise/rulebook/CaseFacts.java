@@ -24,6 +24,7 @@ final class CaseFacts {
         facts.add(new Fact.MixtureSize(written.dyes().size()));
         facts.add(new Fact.SettingIs(written.setting(), written.settingPlace()));
         facts.add(written.column());
+        written.fadesInLight().ifPresent(place -> facts.add(new Fact.FadesInLight(place)));
         for (var dye : written.dyes()) {
             facts.add(dye);
             facts.add(new Fact.ClassOf(dye));
@@ -56,10 +57,8 @@ final class CaseFacts {
         List<Eluent> eluents = eluents(written);
         for (Eluent eluent : eluents) {
             facts.add(eluent);
-            composition(eluent, written, facts);
-            data.miscibility()
-                    .partingWithin(eluent)
-                    .ifPresent(reason -> facts.add(new Fact.TwoLayers(eluent, reason)));
+            composition(eluent, written, data, facts);
+            data.miscibility().partingWithin(eluent).ifPresent(reason -> facts.add(new Fact.TwoLayers(eluent, reason)));
         }
         for (Eluent one : eluents) {
             for (Eluent other : eluents) {
@@ -69,7 +68,7 @@ final class CaseFacts {
         return facts;
     }
 
-    private static void composition(Eluent eluent, Case written, List<Object> facts) {
+    private static void composition(Eluent eluent, Case written, SolventData data, List<Object> facts) {
         for (Eluent.Part part : eluent.parts()) {
             Solvent solvent = part.solvent();
             facts.add(new Fact.PartOf(eluent, solvent, part.percent()));
@@ -77,6 +76,9 @@ final class CaseFacts {
                     .flatMap(List::stream)
                     .filter(TableValue::used)
                     .forEach(value -> property(eluent, value, facts));
+            data.solvents().forEach(other -> data.miscibility()
+                    .parting(solvent, other)
+                    .ifPresent(reason -> facts.add(new Fact.PartsFrom(eluent, other, reason))));
             if (!written.shelf().contains(solvent)) {
                 facts.add(new Fact.OffTheShelf(eluent, solvent, written.shelfPlace()));
             }

@@ -38,7 +38,10 @@ public sealed interface Conclusion {
         }
 
         public static Separation named(String word) {
-            return Arrays.stream(values()).filter(known -> known.word().equals(word)).findFirst().orElseThrow();
+            return Arrays.stream(values())
+                    .filter(known -> known.word().equals(word))
+                    .findFirst()
+                    .orElseThrow();
         }
 
         public static List<String> words() {
@@ -98,6 +101,9 @@ public sealed interface Conclusion {
     record Caution(String rule, String topic) implements Conclusion {}
 
     record EluentCaution(String rule, String topic, Eluent eluent) implements Conclusion {}
+
+    /** A caution about what a dye does in an eluent. */
+    record DyeCaution(String rule, String topic, Dye dye, Eluent eluent) implements Conclusion {}
 
     record RunNext(String rule) implements Conclusion {}
 

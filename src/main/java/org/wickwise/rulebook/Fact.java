@@ -27,7 +27,7 @@ public sealed interface Fact {
 
         @Override
         public Reason reason() {
-            return dye.reason();
+            return dye.stated();
         }
     }
 
@@ -144,6 +144,17 @@ public sealed interface Fact {
         @Override
         public Reason reason() {
             return new Reason.Stated(solvent + " is not on the shelf", shelf);
+        }
+    }
+
+    /** A part of the eluent and a solvent that part into two layers. */
+    record PartsFrom(Eluent eluent, Solvent solvent, Reason reason) implements Fact, Ground {}
+
+    /** The writer says that the mixture fades in light. */
+    record FadesInLight(Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Stated("the mixture fades in light", place);
         }
     }
 

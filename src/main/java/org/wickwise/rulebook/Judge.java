@@ -97,7 +97,8 @@ public final class Judge {
         KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
         if (!errors.isEmpty()) {
-            throw new IllegalStateException("a sentence of the vocabulary has no sound meaning: " + errors + "\n" + rules);
+            throw new IllegalStateException(
+                    "a sentence of the vocabulary has no sound meaning: " + errors + "\n" + rules);
         }
         return services.newKieContainer(id).getKieBase();
     }

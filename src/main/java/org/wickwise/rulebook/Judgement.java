@@ -68,9 +68,7 @@ public record Judgement(
 
     /** The measured Rf of a dye in an eluent, where there is one. */
     public Optional<Movement.Measured> measured(Dye dye, Eluent eluent) {
-        return movement(dye, eluent)
-                .filter(Movement.Measured.class::isInstance)
-                .map(Movement.Measured.class::cast);
+        return movement(dye, eluent).filter(Movement.Measured.class::isInstance).map(Movement.Measured.class::cast);
     }
 
     /** Whether any strip that can be read was run in this eluent. */

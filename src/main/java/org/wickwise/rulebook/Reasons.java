@@ -67,7 +67,10 @@ final class Reasons {
 
     private String statementFor(Conclusion conclusion, Rule rule, Map<String, String> names) {
         List<String> filled = rule.then().stream()
-                .filter(said -> said.sentence().concludes().orElseThrow().contains(conclusion.getClass().getSimpleName() + "("))
+                .filter(said -> said.sentence()
+                        .concludes()
+                        .orElseThrow()
+                        .contains(conclusion.getClass().getSimpleName() + "("))
                 .map(said -> said.filled(names, limits))
                 .toList();
         return filled.isEmpty() ? rule.then().get(0).filled(names, limits) : filled.get(0);

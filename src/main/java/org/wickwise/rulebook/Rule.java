@@ -13,8 +13,7 @@ import org.wickwise.text.Place;
  * @param because why, with {@code {E}} where the name for a letter goes
  * @param source what the rule rests on
  */
-record Rule(
-        String id, String layer, List<Said> when, List<Said> then, String because, String source, Place place) {
+record Rule(String id, String layer, List<Said> when, List<Said> then, String because, String source, Place place) {
 
     private static final Pattern BRACED = Pattern.compile("\\{([A-Z])}");
 

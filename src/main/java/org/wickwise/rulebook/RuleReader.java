@@ -45,7 +45,11 @@ final class RuleReader {
         for (Node node : root.list("rules")) {
             rule(node, layer).ifPresent(rules::add);
             if (ids.size() > MOST_RULES) {
-                problems.add(node.place(), "more than " + MOST_RULES + " rules", "a rule book that can be read aloud", "split it, or merge rules");
+                problems.add(
+                        node.place(),
+                        "more than " + MOST_RULES + " rules",
+                        "a rule book that can be read aloud",
+                        "split it, or merge rules");
                 break;
             }
         }
@@ -56,9 +60,17 @@ final class RuleReader {
         Fields fields = Fields.ofNode(node, "a rule", Set.of("rule", "when", "then", "because", "source"), problems);
         String id = fields.requiredText("rule");
         if (!id.isEmpty() && !id.matches(ID_SHAPE)) {
-            problems.add(fields.placeOf("rule"), "`" + id + "` cannot name a rule", "small letters and hyphens, such as `no-bare-flame`", "rename it");
+            problems.add(
+                    fields.placeOf("rule"),
+                    "`" + id + "` cannot name a rule",
+                    "small letters and hyphens, such as `no-bare-flame`",
+                    "rename it");
         } else if (!ids.add(id) && !id.isEmpty()) {
-            problems.add(fields.placeOf("rule"), "a second rule is called `" + id + "`", "each rule its own name", "rename one of the two");
+            problems.add(
+                    fields.placeOf("rule"),
+                    "a second rule is called `" + id + "`",
+                    "each rule its own name",
+                    "rename one of the two");
         }
         Map<String, SlotKind> letters = new HashMap<>();
         Optional<List<Said>> when = sentences(fields, "when", letters);
@@ -79,13 +91,21 @@ final class RuleReader {
         for (Said said : rule.then()) {
             for (String letter : lettersOf(said)) {
                 if (!bound.contains(letter)) {
-                    problems.add(said.place(), "`" + letter + "` is not named under `when`", "letters that a condition has named", "add a condition about `" + letter + "`");
+                    problems.add(
+                            said.place(),
+                            "`" + letter + "` is not named under `when`",
+                            "letters that a condition has named",
+                            "add a condition about `" + letter + "`");
                 }
             }
         }
         for (String letter : rule.lettersInBecause()) {
             if (!bound.contains(letter)) {
-                problems.add(fields.placeOf("because"), "`{" + letter + "}` is not named under `when`", "letters that a condition has named", "use a letter of the conditions, or write the word out");
+                problems.add(
+                        fields.placeOf("because"),
+                        "`{" + letter + "}` is not named under `when`",
+                        "letters that a condition has named",
+                        "use a letter of the conditions, or write the word out");
             }
         }
     }
@@ -107,7 +127,8 @@ final class RuleReader {
             return Optional.empty();
         }
         if (written.size() > MOST_SENTENCES) {
-            problems.add(fields.placeOf(key), written.size() + " sentences", "at most " + MOST_SENTENCES, "split the rule");
+            problems.add(
+                    fields.placeOf(key), written.size() + " sentences", "at most " + MOST_SENTENCES, "split the rule");
             return Optional.empty();
         }
         List<Said> said = new ArrayList<>();
@@ -119,7 +140,11 @@ final class RuleReader {
 
     private Optional<Said> said(Scalar text, boolean concluding, Map<String, SlotKind> letters) {
         if (text.text().length() > LONGEST_SENTENCE) {
-            problems.add(text.place(), "a sentence of " + text.text().length() + " characters", "at most " + LONGEST_SENTENCE, "shorten it");
+            problems.add(
+                    text.place(),
+                    "a sentence of " + text.text().length() + " characters",
+                    "at most " + LONGEST_SENTENCE,
+                    "shorten it");
             return Optional.empty();
         }
         Optional<Said> nearly = Optional.empty();
@@ -169,7 +194,8 @@ final class RuleReader {
         List<String> near = NearMiss.of(text.text(), known);
         problems.add(
                 text.place(),
-                "the sentence `" + text.text() + "` is not known " + (concluding ? "as a conclusion" : "as a condition"),
+                "the sentence `" + text.text() + "` is not known "
+                        + (concluding ? "as a conclusion" : "as a condition"),
                 "a sentence of the vocabulary (rules/words)",
                 near.isEmpty() ? "look up the sentence in rules/words" : "did you mean: `" + near.get(0) + "`?");
     }
@@ -184,7 +210,8 @@ final class RuleReader {
             if (earlier != null && !earlier.name().equals(kind.name())) {
                 problems.add(
                         said.place(),
-                        "`" + said.slots().get(i) + "` stands for a " + earlier.name() + " above and for a " + kind.name() + " here",
+                        "`" + said.slots().get(i) + "` stands for a " + earlier.name() + " above and for a "
+                                + kind.name() + " here",
                         "one letter for one thing",
                         "use another letter");
                 return false;

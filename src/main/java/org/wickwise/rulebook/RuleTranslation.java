@@ -56,7 +56,11 @@ final class RuleTranslation {
         for (int i = 0; i < rule.then().size(); i++) {
             Said said = rule.then().get(i);
             String conclusion = fill(said.sentence().concludes().orElseThrow(), rule, said, limits);
-            text.append("  Conclusion c").append(i).append(" = ").append(conclusion).append(";\n");
+            text.append("  Conclusion c")
+                    .append(i)
+                    .append(" = ")
+                    .append(conclusion)
+                    .append(";\n");
             text.append("  insertLogical(c").append(i).append(");\n");
             text.append("  firings.record(c").append(i).append(");\n");
         }

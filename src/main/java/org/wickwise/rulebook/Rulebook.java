@@ -42,11 +42,9 @@ public record Rulebook(
         Problems problems = new Problems();
         Map<String, Limit> limits = limits(read(folder, "limits.yaml"), problems);
         List<String> topics = new ArrayList<>();
-        Fields topicsFile =
-                Fields.of(read(folder, "topics.yaml"), "the topics", Set.of("topics"), problems);
+        Fields topicsFile = Fields.of(read(folder, "topics.yaml"), "the topics", Set.of("topics"), problems);
         topicsFile.texts("topics").stream().map(Scalar::text).forEach(topics::add);
-        Vocabulary vocabulary =
-                Vocabulary.read(yamlIn(folder, "words"), Vocabulary.Kinds.from(data, topics), problems);
+        Vocabulary vocabulary = Vocabulary.read(yamlIn(folder, "words"), Vocabulary.Kinds.from(data, topics), problems);
         RuleReader reader = new RuleReader(vocabulary, limits.keySet(), problems);
         List<Rule> rules = new ArrayList<>();
         for (Mapping file : yamlIn(folder, "layers")) {
@@ -59,11 +57,14 @@ public record Rulebook(
                 "the preferences",
                 Set.of("choose by", "burden of a greenness ranking"),
                 problems);
-        List<String> order = preferences.texts("choose by").stream().map(Scalar::text).toList();
+        List<String> order =
+                preferences.texts("choose by").stream().map(Scalar::text).toList();
         Map<String, Double> burdens = new TreeMap<>();
         for (Entry entry : preferences.entries("burden of a greenness ranking")) {
             if (entry.value() instanceof Scalar scalar) {
-                preferences.numberIn(scalar).ifPresent(number -> burdens.put(entry.key().text(), number));
+                preferences
+                        .numberIn(scalar)
+                        .ifPresent(number -> burdens.put(entry.key().text(), number));
             }
         }
         problems.throwIfAny();
@@ -85,7 +86,9 @@ public record Rulebook(
         OptionalDouble lowest = fields.number("lowest");
         OptionalDouble highest = fields.number("highest");
         if (value.isEmpty() || lowest.isEmpty() || highest.isEmpty()) {
-            Stream.of("value", "lowest", "highest").filter(key -> !fields.has(key)).forEach(fields::missing);
+            Stream.of("value", "lowest", "highest")
+                    .filter(key -> !fields.has(key))
+                    .forEach(fields::missing);
             return Optional.empty();
         }
         if (value.getAsDouble() < lowest.getAsDouble() || value.getAsDouble() > highest.getAsDouble()) {

@@ -54,11 +54,12 @@ record Sentence(
 
     /** The sentence as a person reads it in a list, slots in angle brackets. */
     String shown() {
-        return SLOT.matcher(words).replaceAll(match -> match.group(2).equals("strip")
-                        || match.group(2).equals("dye")
-                        || match.group(2).equals("eluent")
-                ? match.group(1)
-                : "<" + match.group(2) + ">");
+        return SLOT.matcher(words)
+                .replaceAll(match -> match.group(2).equals("strip")
+                                || match.group(2).equals("dye")
+                                || match.group(2).equals("eluent")
+                        ? match.group(1)
+                        : "<" + match.group(2) + ">");
     }
 
     /** What stands in the slots, in order, when a written sentence has this shape. */

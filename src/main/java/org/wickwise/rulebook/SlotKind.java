@@ -72,7 +72,9 @@ final class SlotKind {
         }
         if (isNumber()) {
             Matcher limit = LIMIT.matcher(text);
-            return limit.matches() ? limitNames.contains(limit.group(1)) : NUMBER.matcher(text).matches();
+            return limit.matches()
+                    ? limitNames.contains(limit.group(1))
+                    : NUMBER.matcher(text).matches();
         }
         return words.orElseThrow().contains(text);
     }
@@ -83,7 +85,8 @@ final class SlotKind {
             return "a capital letter that stands for a " + name;
         }
         if (isNumber()) {
-            return "a number, or a limit: the " + String.join(", the ", limitNames.stream().sorted().toList());
+            return "a number, or a limit: the "
+                    + String.join(", the ", limitNames.stream().sorted().toList());
         }
         return "a " + name.toLowerCase(Locale.ROOT) + ": " + String.join(", ", words.orElseThrow());
     }

@@ -69,7 +69,11 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
         }
 
         List<Eluent> eluents() {
-            return written.strips().stream().map(Strip::eluent).distinct().sorted().toList();
+            return written.strips().stream()
+                    .map(Strip::eluent)
+                    .distinct()
+                    .sorted()
+                    .toList();
         }
 
         List<Strip> stripsFor(Eluent eluent) {
@@ -79,7 +83,8 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                     .sorted(Comparator.comparing(Strip::place))
                     .toList();
             List<Strip> onColumnPhase = readable.stream()
-                    .filter(strip -> strip.phase().name().equals(written.column().phaseName()))
+                    .filter(strip ->
+                            strip.phase().name().equals(written.column().phaseName()))
                     .toList();
             return onColumnPhase.isEmpty() ? readable : onColumnPhase;
         }
@@ -116,7 +121,12 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
             for (Strip other : strips) {
                 Spot.Seen again = (Spot.Seen) other.spotOf(dye).orElseThrow().position();
                 if (again.behaviour() != seen.behaviour()) {
-                    contradiction(dye, strip, seen.behaviour().word(), other, again.behaviour().word());
+                    contradiction(
+                            dye,
+                            strip,
+                            seen.behaviour().word(),
+                            other,
+                            again.behaviour().word());
                 }
             }
             return new Movement.Watched(
@@ -219,7 +229,9 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                     .flatMap(strip -> watchedGaps(strip, one, other))
                     .limit(1)
                     .toList();
-            return watched.isEmpty() ? measuredGap(one, other, eluent, strips).stream().toList() : watched;
+            return watched.isEmpty()
+                    ? measuredGap(one, other, eluent, strips).stream().toList()
+                    : watched;
         }
 
         private Stream<Apart> watchedGaps(Strip strip, Dye one, Dye other) {
@@ -274,9 +286,8 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                 return new RetardationFactor(gap, Math.hypot(first.uncertainty(), second.uncertainty()));
             }
             Ruler ruler = ruler(strip);
-            double uncertainty =
-                    Math.hypot(Math.sqrt(2) * ruler.spotMillimetres(), gap * ruler.readingMillimetres())
-                            / strip.frontMillimetres().orElseThrow();
+            double uncertainty = Math.hypot(Math.sqrt(2) * ruler.spotMillimetres(), gap * ruler.readingMillimetres())
+                    / strip.frontMillimetres().orElseThrow();
             return new RetardationFactor(gap, uncertainty);
         }
     }

@@ -52,7 +52,12 @@ record Vocabulary(List<Sentence> sentences) {
                     words("solvent", data.solvents().stream().map(Solvent::name).toList()),
                     words("family", data.families()),
                     words("property", data.properties()),
-                    words("additive kind", data.additives().stream().map(Additive::kind).distinct().toList()),
+                    words(
+                            "additive kind",
+                            data.additives().stream()
+                                    .map(Additive::kind)
+                                    .distinct()
+                                    .toList()),
                     words("word", wordsOfTheTable(data)),
                     words("topic", topics)));
         }

@@ -14,7 +14,9 @@ public enum GapLook {
     }
 
     public static Optional<GapLook> named(String word) {
-        return Arrays.stream(values()).filter(known -> known.word().equals(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(known -> known.word().equals(word))
+                .findFirst();
     }
 
     public static List<String> words() {

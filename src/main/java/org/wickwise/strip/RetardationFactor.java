@@ -25,9 +25,8 @@ public record RetardationFactor(double value, double uncertainty) {
     public static RetardationFactor measured(double travelMillimetres, double frontMillimetres, Ruler ruler) {
         double value = travelMillimetres / frontMillimetres;
         double reading = ruler.readingMillimetres();
-        double uncertainty =
-                Math.hypot(ruler.spotMillimetres(), Math.hypot(value * reading, (1 - value) * reading))
-                        / frontMillimetres;
+        double uncertainty = Math.hypot(ruler.spotMillimetres(), Math.hypot(value * reading, (1 - value) * reading))
+                / frontMillimetres;
         return new RetardationFactor(value, uncertainty);
     }
 

@@ -1,6 +1,5 @@
 package org.wickwise.substance;
 
-import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.text.Place;
 
@@ -9,10 +8,10 @@ import org.wickwise.text.Place;
  *
  * @param note what the writer knows of it; empty when nothing
  */
-public record Dye(String name, DyeClass dyeClass, String note, Place place) implements Ground, Comparable<Dye> {
+public record Dye(String name, DyeClass dyeClass, String note, Place place) implements Comparable<Dye> {
 
-    @Override
-    public Reason reason() {
+    /** What the case states of this dye. */
+    public Reason stated() {
         String remark = note.isEmpty() ? "" : " (" + note + ")";
         return new Reason.Stated(name + " is " + dyeClass.word() + remark, place);
     }

@@ -26,9 +26,8 @@ public record Eluent(String name, List<Part> parts, List<Addition> additions) im
     /** @param parts whose percentages add up to 100 */
     public static Eluent of(List<Part> parts, List<Addition> additions) {
         List<Part> ordered = parts.stream()
-                .sorted(Comparator.comparing(Part::percent)
-                        .reversed()
-                        .thenComparing(part -> part.solvent().name()))
+                .sorted(Comparator.comparing(Part::percent).reversed().thenComparing(part -> part.solvent()
+                        .name()))
                 .toList();
         return new Eluent(nameOf(ordered, additions), ordered, List.copyOf(additions));
     }

@@ -21,7 +21,8 @@ public final class EluentReader {
 
     private static final Pattern NUMBER_PERCENT = Pattern.compile("(.+?)\\s+(\\d+(?:\\.\\d+)?)\\s*%");
     private static final Pattern SHARE_IN = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*%\\s+(.+?)\\s+in\\s+(.+)");
-    private static final Pattern WITH_RATIO = Pattern.compile("(.+?)\\s+(\\d+(?:\\.\\d+)?(?:\\s*:\\s*\\d+(?:\\.\\d+)?)+)");
+    private static final Pattern WITH_RATIO =
+            Pattern.compile("(.+?)\\s+(\\d+(?:\\.\\d+)?(?:\\s*:\\s*\\d+(?:\\.\\d+)?)+)");
     private static final double ADDS_UP_WITHIN_PERCENT = 0.5;
 
     private final SolventData data;
@@ -36,7 +37,8 @@ public final class EluentReader {
     public Optional<Eluent> read(Scalar written) {
         String[] halves = written.text().strip().split("\\s+with\\s+", 2);
         Optional<List<Part>> parts = parts(written, halves[0].strip());
-        Optional<List<Addition>> additions = halves.length == 1 ? Optional.of(List.of()) : additions(written, halves[1]);
+        Optional<List<Addition>> additions =
+                halves.length == 1 ? Optional.of(List.of()) : additions(written, halves[1]);
         return parts.flatMap(found -> additions.map(added -> Eluent.of(found, added)));
     }
 
@@ -73,7 +75,10 @@ public final class EluentReader {
                     "write it like `A + B 9:1`, shares by volume in the order of the names");
             return Optional.empty();
         }
-        return blend(written, names, shares.stream().map(share -> 100 * share / total).toList());
+        return blend(
+                written,
+                names,
+                shares.stream().map(share -> 100 * share / total).toList());
     }
 
     private Optional<List<Part>> byPercent(Scalar written, List<String> pieces) {
@@ -150,8 +155,9 @@ public final class EluentReader {
                         NearMiss.suggestion(name, data.additiveNames()));
                 return Optional.empty();
             }
-            OptionalDouble amount =
-                    percent.matches() ? OptionalDouble.of(Double.parseDouble(percent.group(2))) : OptionalDouble.empty();
+            OptionalDouble amount = percent.matches()
+                    ? OptionalDouble.of(Double.parseDouble(percent.group(2)))
+                    : OptionalDouble.empty();
             additions.add(new Addition(additive.get(), amount));
         }
         return Optional.of(additions);

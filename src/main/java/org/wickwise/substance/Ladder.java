@@ -15,7 +15,9 @@ public record Ladder(LadderScale scale) {
 
     /** Why one eluent is weaker than another; empty when that is not known. */
     public Optional<Reason> weaker(Eluent weak, Eluent strong) {
-        if (weak.equals(strong) || !weak.additions().isEmpty() || !strong.additions().isEmpty()) {
+        if (weak.equals(strong)
+                || !weak.additions().isEmpty()
+                || !strong.additions().isEmpty()) {
             return Optional.empty();
         }
         if (!ranked(weak) || !ranked(strong)) {
@@ -39,8 +41,10 @@ public record Ladder(LadderScale scale) {
     }
 
     private boolean isOwnPart(Eluent weak, Eluent strong) {
-        boolean weakIsLowPart = weak.isNeat() && strong.parts().size() > 1 && low(weak).equals(low(strong));
-        boolean strongIsHighPart = strong.isNeat() && weak.parts().size() > 1 && high(strong).equals(high(weak));
+        boolean weakIsLowPart =
+                weak.isNeat() && strong.parts().size() > 1 && low(weak).equals(low(strong));
+        boolean strongIsHighPart =
+                strong.isNeat() && weak.parts().size() > 1 && high(strong).equals(high(weak));
         return weakIsLowPart || strongIsHighPart;
     }
 

@@ -36,7 +36,8 @@ public record Miscibility(List<Gap> gaps) {
      */
     public Optional<Reason> parting(Eluent before, Eluent after) {
         return mainParts(before)
-                .flatMap(first -> mainParts(after).map(second -> parting(first, second)).flatMap(Optional::stream))
+                .flatMap(first ->
+                        mainParts(after).map(second -> parting(first, second)).flatMap(Optional::stream))
                 .findFirst();
     }
 
@@ -48,8 +49,6 @@ public record Miscibility(List<Gap> gaps) {
     }
 
     private static Stream<Solvent> mainParts(Eluent eluent) {
-        return eluent.parts().stream()
-                .filter(part -> part.percent() >= HALF)
-                .map(Eluent.Part::solvent);
+        return eluent.parts().stream().filter(part -> part.percent() >= HALF).map(Eluent.Part::solvent);
     }
 }

@@ -41,8 +41,7 @@ public final class SolventDataReader {
             Fields family = Fields.ofNode(entry.value(), "a family", Set.of("aqueous"), problems);
             aqueousFamily.put(entry.key().text(), family.requiredText("aqueous").equals("yes"));
         }
-        SolventFiles solventFiles =
-                new SolventFiles(citations(), unitOfProperty, aqueousFamily, problems);
+        SolventFiles solventFiles = new SolventFiles(citations(), unitOfProperty, aqueousFamily, problems);
         List<Solvent> solvents = filesIn("solvents").stream()
                 .map(solventFiles::solvent)
                 .sorted(Comparator.comparing(Solvent::name))
@@ -73,9 +72,10 @@ public final class SolventDataReader {
     private Map<String, String> citations() {
         Map<String, String> citations = new TreeMap<>();
         for (Entry entry : entries("sources.yaml", "sources")) {
-            Fields source =
-                    Fields.ofNode(entry.value(), "a source", Set.of("citation", "read in", "seen"), problems);
-            String readIn = source.text("read in").map(where -> " [read in: " + where + "]").orElse("");
+            Fields source = Fields.ofNode(entry.value(), "a source", Set.of("citation", "read in", "seen"), problems);
+            String readIn = source.text("read in")
+                    .map(where -> " [read in: " + where + "]")
+                    .orElse("");
             String unseen = source.requiredText("seen").equals("no") ? " [not seen]" : "";
             citations.put(entry.key().text(), source.requiredText("citation") + readIn + unseen);
         }
@@ -86,7 +86,8 @@ public final class SolventDataReader {
         List<Additive> additives = new ArrayList<>();
         for (Entry entry : entries("additives.yaml", "additives")) {
             Fields additive = Fields.ofNode(entry.value(), "an additive", Set.of("kind", "also called"), problems);
-            List<String> also = additive.texts("also called").stream().map(Scalar::text).toList();
+            List<String> also =
+                    additive.texts("also called").stream().map(Scalar::text).toList();
             additives.add(new Additive(entry.key().text(), also, additive.requiredText("kind")));
         }
         additives.sort(Comparator.comparing(Additive::name));
@@ -132,7 +133,8 @@ public final class SolventDataReader {
         Fields root = Fields.of(file("miscibility.yaml"), "the miscibility file", Set.of("do not mix"), problems);
         List<Miscibility.Gap> gaps = new ArrayList<>();
         for (Node node : root.list("do not mix")) {
-            Fields gap = Fields.ofNode(node, "a pair of lists", Set.of("one", "other", "condition", "source"), problems);
+            Fields gap =
+                    Fields.ofNode(node, "a pair of lists", Set.of("one", "other", "condition", "source"), problems);
             gaps.add(new Miscibility.Gap(
                     solventsNamed(gap.texts("one"), data),
                     solventsNamed(gap.texts("other"), data),
@@ -160,7 +162,11 @@ public final class SolventDataReader {
     }
 
     private void unknownSolvent(Scalar name) {
-        problems.add(name.place(), "`" + name.text() + "` is no solvent of the table", "a solvent or `every FAMILY`", "correct the name");
+        problems.add(
+                name.place(),
+                "`" + name.text() + "` is no solvent of the table",
+                "a solvent or `every FAMILY`",
+                "correct the name");
     }
 
     private List<Entry> entries(String name, String key) {

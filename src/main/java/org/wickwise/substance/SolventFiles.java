@@ -19,8 +19,8 @@ import org.wickwise.text.Problems;
 final class SolventFiles {
 
     private static final Set<String> CONFIDENCES = Set.of("two sources", "one source", "memory");
-    private static final Set<String> VALUE_KEYS = Set.of(
-            "value", "unit", "condition", "sources", "confidence", "use", "chosen because", "not used because");
+    private static final Set<String> VALUE_KEYS =
+            Set.of("value", "unit", "condition", "sources", "confidence", "use", "chosen because", "not used because");
 
     private final Map<String, String> citations;
     private final Map<String, String> unitOfProperty;
@@ -39,8 +39,7 @@ final class SolventFiles {
     }
 
     Solvent solvent(Mapping file) {
-        Fields fields =
-                Fields.of(file, "a solvent", Set.of("solvent", "also called", "family", "values"), problems);
+        Fields fields = Fields.of(file, "a solvent", Set.of("solvent", "also called", "family", "values"), problems);
         String name = fields.requiredText("solvent");
         String family = fields.requiredText("family");
         expectKnown(fields, "family", family, aqueousFamily.keySet());
@@ -67,7 +66,11 @@ final class SolventFiles {
             return List.of();
         }
         if (!(entry.value() instanceof Listing listing)) {
-            problems.add(entry.value().place(), "`" + property + "` is " + entry.value().kind(), "a list of values", "begin each value with `- value:`");
+            problems.add(
+                    entry.value().place(),
+                    "`" + property + "` is " + entry.value().kind(),
+                    "a list of values",
+                    "begin each value with `- value:`");
             return List.of();
         }
         List<TableValue> values = listing.items().stream()
@@ -98,7 +101,8 @@ final class SolventFiles {
         }
         List<String> texts = new ArrayList<>();
         Map<String, Double> constants = new LinkedHashMap<>();
-        fields.node("value").ifPresentOrElse(node -> take(node, fields, texts, constants), () -> fields.missing("value"));
+        fields.node("value")
+                .ifPresentOrElse(node -> take(node, fields, texts, constants), () -> fields.missing("value"));
         return new TableValue(
                 solvent,
                 property,
@@ -110,7 +114,9 @@ final class SolventFiles {
                 citationsOf(fields),
                 confidence,
                 fields.text("use").filter("yes"::equals).isPresent(),
-                fields.text("chosen because").or(() -> fields.text("not used because")).orElse(""),
+                fields.text("chosen because")
+                        .or(() -> fields.text("not used because"))
+                        .orElse(""),
                 fields.place());
     }
 
@@ -122,7 +128,8 @@ final class SolventFiles {
         } else if (node instanceof Mapping mapping) {
             for (Entry entry : mapping.entries()) {
                 if (entry.value() instanceof Scalar scalar) {
-                    fields.numberIn(scalar).ifPresent(number -> constants.put(entry.key().text(), number));
+                    fields.numberIn(scalar)
+                            .ifPresent(number -> constants.put(entry.key().text(), number));
                     texts.add(entry.key().text() + " " + scalar.text());
                 }
             }
@@ -143,7 +150,9 @@ final class SolventFiles {
                         NearMiss.suggestion(key.text(), citations.keySet()));
             }
         }
-        return keys.stream().map(key -> citations.getOrDefault(key.text(), key.text())).toList();
+        return keys.stream()
+                .map(key -> citations.getOrDefault(key.text(), key.text()))
+                .toList();
     }
 
     private void expectKnown(Fields fields, String key, String written, Set<String> known) {

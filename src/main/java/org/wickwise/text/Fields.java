@@ -55,7 +55,8 @@ public final class Fields {
         problems.add(
                 node.place(),
                 what + " is " + node.kind(),
-                "a group of keys (" + String.join(", ", allowed.stream().sorted().toList()) + ")",
+                "a group of keys ("
+                        + String.join(", ", allowed.stream().sorted().toList()) + ")",
                 "write `key: value` lines, indented");
         return of(new Mapping(List.of(), node.place()), what, allowed, problems);
     }
@@ -95,7 +96,8 @@ public final class Fields {
     }
 
     public OptionalDouble number(String key) {
-        return node(key).flatMap(node -> scalar(node, "`" + key + "`"))
+        return node(key)
+                .flatMap(node -> scalar(node, "`" + key + "`"))
                 .map(this::numberIn)
                 .orElse(OptionalDouble.empty());
     }
@@ -110,7 +112,9 @@ public final class Fields {
         } catch (NumberFormatException e) {
             // told below, in the words of the person who wrote it
         }
-        String comma = scalar.text().matches("-?\\d+,\\d+") ? "write a point: " + scalar.text().replace(',', '.') : "";
+        String comma = scalar.text().matches("-?\\d+,\\d+")
+                ? "write a point: " + scalar.text().replace(',', '.')
+                : "";
         problems.add(
                 scalar.place(),
                 scalar.kind() + " is not a number",
@@ -128,7 +132,11 @@ public final class Fields {
         if (node.get() instanceof Listing listing) {
             return listing.items();
         }
-        problems.add(node.get().place(), "`" + key + "` is " + node.get().kind(), "a list", "write `[a, b]` or lines with `- `");
+        problems.add(
+                node.get().place(),
+                "`" + key + "` is " + node.get().kind(),
+                "a list",
+                "write `[a, b]` or lines with `- `");
         return List.of();
     }
 

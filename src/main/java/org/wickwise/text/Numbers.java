@@ -23,7 +23,9 @@ public final class Numbers {
 
     /** Rounded to two significant digits, the way a volume is poured. */
     public static String poured(double value) {
-        return value == 0 ? "0" : BigDecimal.valueOf(value).round(new java.math.MathContext(2)).toPlainString();
+        return value == 0
+                ? "0"
+                : BigDecimal.valueOf(value).round(new java.math.MathContext(2)).toPlainString();
     }
 
     /** "a", "a and b", "a, b and c". */

@@ -132,7 +132,8 @@ public final class YamlFile {
         }
         Node root = node(1);
         if (parser.nextToken() != null) {
-            problems.add(here(), "a second document starts here", "one document a file", "keep each case in its own file");
+            problems.add(
+                    here(), "a second document starts here", "one document a file", "keep each case in its own file");
         }
         return root;
     }
