@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
@@ -96,11 +97,20 @@ final class AdviceLines {
 
         PlanLine line() {
             String subject = subjects.isEmpty() ? "" : String.join("; ", subjects) + ": ";
-            String text = subject + reasons.get(0).arguments().get(0).because();
+            String text = subject + texts();
             Reason reason = reasons.size() == 1
                     ? reasons.get(0)
                     : new Reason.Chosen(text, List.of(), List.<Reason>copyOf(reasons));
             return new PlanLine(rule, Section.SAFETY, text, reason);
+        }
+
+        private String texts() {
+            return reasons.stream()
+                    .flatMap(reason -> reason.arguments().stream())
+                    .map(Reason.Argument::because)
+                    .distinct()
+                    .sorted()
+                    .collect(Collectors.joining(" "));
         }
     }
 

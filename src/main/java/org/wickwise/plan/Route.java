@@ -40,7 +40,7 @@ public record Route(List<Step> steps, List<Double> counts) implements Comparable
         return steps.stream().mapToInt(step -> step.fractions().size()).sum();
     }
 
-    /** "heptane, then acetone". */
+    /** "A, then B". */
     public String names() {
         return steps.stream().map(step -> step.eluent().name()).collect(Collectors.joining(", then "));
     }

@@ -243,7 +243,7 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                             gap.behind(),
                             gap.look(),
                             new Reason.Observed(
-                                    "between " + gap.ahead() + " ahead and " + gap.behind() + " behind the paper of "
+                                    "between " + gap.ahead() + " ahead and " + gap.behind() + " behind the gap on "
                                             + strip + " looked " + gap.look().word(),
                                     gap.place())));
         }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** What the paper between two spots looks like, where nobody measured. */
+/** What lies between two spots by eye, where nobody measured. */
 public enum GapLook {
     CLEAR,
     TOUCHING;

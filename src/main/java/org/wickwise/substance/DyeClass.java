@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** The charge a dye carries in water, which decides what holds it. */
+/** The charge a dye carries in solution, which decides what holds it. */
 public enum DyeClass {
     NEUTRAL,
     CATIONIC,

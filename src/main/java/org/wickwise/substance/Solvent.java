@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * A solvent with every value known of it. Two solvents are the same when they have the same name.
  *
  * @param also other names people write
- * @param aqueous whether it counts as water in an eluent
+ * @param aqueous whether its family counts as aqueous
  * @param values by property, in the order of the file; a property that is not there is unknown, never zero
  */
 public record Solvent(
