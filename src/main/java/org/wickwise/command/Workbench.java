@@ -18,6 +18,9 @@ public final class Workbench {
     /** The system property that names the folder with {@code rules} and {@code solvent-data}. */
     static final String HOME_PROPERTY = "wickwise.home";
 
+    /** The system property that names the folder for compiled rules. */
+    static final String CACHE_PROPERTY = "wickwise.cache";
+
     private final SolventData data;
     private final Judge judge;
     private final Planner planner;
@@ -32,12 +35,18 @@ public final class Workbench {
     public static Workbench in(Path home) {
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
         Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
-        return new Workbench(data, Judge.of(rulebook, data), new Planner(rulebook));
+        return new Workbench(data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
     }
 
     /** The folder the start script names, or the folder the program was started in. */
     static Path home() {
         return Path.of(System.getProperty(HOME_PROPERTY, ""));
+    }
+
+    /** Where compiled rules are kept: the folder the property names, or the usual one in the home folder. */
+    public static Path compiledRules() {
+        String named = System.getProperty(CACHE_PROPERTY);
+        return named == null ? Path.of(System.getProperty("user.home"), ".cache", "wickwise") : Path.of(named);
     }
 
     /**
@@ -50,7 +59,8 @@ public final class Workbench {
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
         Case written = CaseReader.read(fileNamed(caseFile, home), data);
         Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
-        return new Planner(rulebook).plan(Judge.of(rulebook, data).judge(written));
+        return new Planner(rulebook)
+                .plan(Judge.of(rulebook, data, compiledRules()).judge(written));
     }
 
     public SolventData data() {

@@ -37,12 +37,9 @@ final class ReasonTree {
         } else if (reason instanceof Stated stated) {
             add(depth, stated.statement() + "  <- " + stated.place());
         } else if (reason instanceof Limited limited) {
-            add(depth, limited.statement() + "  <- " + limited.place() + "; " + limited.source());
+            leaf(limited, depth, "  <- " + limited.place() + "; " + limited.source());
         } else if (reason instanceof Tabled tabled) {
-            add(
-                    depth,
-                    tabled.statement() + "  <- " + String.join("; ", tabled.sources()) + " (" + confidence(tabled)
-                            + ")");
+            leaf(tabled, depth, "  <- " + String.join("; ", tabled.sources()) + " (" + confidence(tabled) + ")");
         } else if (reason instanceof Calculated calculated) {
             calculated(calculated, depth);
         } else if (reason instanceof Concluded concluded) {
@@ -52,6 +49,11 @@ final class ReasonTree {
             chosen.comparisons().forEach(comparison -> add(depth + 1, comparison));
             chosen.grounds().forEach(ground -> lay(ground, depth + 1));
         }
+    }
+
+    /** A leaf with a long source tells the source once. */
+    private void leaf(Reason leaf, int depth, String source) {
+        add(depth, leaf.statement() + (explained.add(leaf) ? source : " (source above)"));
     }
 
     private static String confidence(Tabled tabled) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.reason.Reason.Argument;
@@ -55,7 +56,8 @@ final class Reasons {
             grounds(firing).ifPresent(grounds -> {
                 Map<String, String> names = namesIn(firing);
                 Argument argument = argument(rule, names, grounds);
-                arguments.put(argument.ruleId() + argument.sentences() + argument.because(), argument);
+                arguments.merge(
+                        argument.ruleId() + argument.sentences() + argument.because(), argument, Reasons::together);
                 statements.add(statementFor(conclusion, rule, names));
             });
         }
@@ -86,6 +88,23 @@ final class Reasons {
                 grounds);
     }
 
+    /** The same sentences met by several facts, such as two parts of one blend: one argument with all the grounds. */
+    private static Argument together(Argument one, Argument other) {
+        return new Argument(
+                one.ruleId(),
+                one.place(),
+                one.because(),
+                one.sentences(),
+                one.source(),
+                inOrder(Stream.concat(one.grounds().stream(), other.grounds().stream())));
+    }
+
+    private static List<Reason> inOrder(Stream<Reason> grounds) {
+        return grounds.distinct()
+                .sorted(Comparator.comparing(Reason::statement))
+                .toList();
+    }
+
     /** What the firing rests on; empty when a conclusion it used was withdrawn later. */
     private Optional<List<Reason>> grounds(Firings.Firing firing) {
         List<Reason> grounds = new ArrayList<>();
@@ -99,10 +118,7 @@ final class Reasons {
                 grounds.add(ground.reason());
             }
         }
-        return Optional.of(grounds.stream()
-                .distinct()
-                .sorted(Comparator.comparing(Reason::statement))
-                .toList());
+        return Optional.of(inOrder(grounds.stream()));
     }
 
     private static Map<String, String> namesIn(Firings.Firing firing) {
