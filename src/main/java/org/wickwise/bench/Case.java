@@ -30,4 +30,9 @@ public record Case(
 
     public static final int FEWEST_DYES = 2;
     public static final int MOST_DYES = 8;
+
+    /** "Mixture: ...; column: ...; setting: ...". */
+    public String inOneLine() {
+        return "Mixture: " + mixture + "; column: " + column.phaseName() + "; setting: " + setting.word();
+    }
 }

@@ -16,6 +16,7 @@ import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Ladder;
 import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
 /** What the plan rests on, and what of it is doubtful. */
 final class FootingLines {
@@ -131,8 +132,7 @@ final class FootingLines {
         for (Step step : found.steps()) {
             for (List<Dye> fraction : step.fractions()) {
                 if (fraction.size() > 1) {
-                    String names =
-                            Numbers.joined(fraction.stream().map(Dye::name).toList());
+                    String names = Words.joined(fraction.stream().map(Dye::name).toList());
                     String text =
                             names + " leave together in " + step.eluent() + "; no eluent tried parts them on a column.";
                     List<Reason> grounds = fraction.stream()

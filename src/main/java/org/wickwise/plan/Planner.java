@@ -17,6 +17,7 @@ import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
+import org.wickwise.text.Words;
 
 /** Makes the plan for a judged case: the best route, what it is packed with, and the lines a person reads. */
 public final class Planner {
@@ -88,7 +89,7 @@ public final class Planner {
             lines.add(new PlanLine(
                     "choice-" + (lines.size() + 1),
                     Section.CHOICE,
-                    capital(comparison) + ".",
+                    Words.capital(comparison) + ".",
                     new Reason.Chosen(text, List.of(comparison), grounds)));
         }
         return lines;
@@ -103,10 +104,6 @@ public final class Planner {
         return over + ", which counts more " + criteria.get(difference).words() + " ("
                 + Numbers.plain(other.counts().get(difference), 1) + " against "
                 + Numbers.plain(best.counts().get(difference), 1) + ")";
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
     }
 
     private static List<Criterion> criteria(List<String> preferences) {

@@ -8,7 +8,7 @@ import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
-import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
 /** Why no plan is sound. */
 final class RefusalLines {
@@ -31,12 +31,12 @@ final class RefusalLines {
             obstacles.add(nothingParts());
         }
         String text = "No plan is sound with these strips and this shelf: "
-                + Numbers.joined(obstacles.stream().map(Reason::statement).toList())
+                + Words.joined(obstacles.stream().map(Reason::statement).toList())
                 + ". What to try next stands below.";
         lines.add(new PlanLine("refusal", Section.VERDICT, text, new Reason.Chosen(text, List.of(), obstacles)));
         for (Reason obstacle : obstacles.size() == 1 ? List.<Reason>of() : obstacles) {
             lines.add(new PlanLine(
-                    "obstacle-" + lines.size(), Section.VERDICT, capital(obstacle.statement()) + ".", obstacle));
+                    "obstacle-" + lines.size(), Section.VERDICT, Words.capital(obstacle.statement()) + ".", obstacle));
         }
         return lines;
     }
@@ -72,9 +72,5 @@ final class RefusalLines {
                 ? "no order of the eluents that may enter brings every dye off without smearing one into another"
                 : "no eluent that may enter parts any two dyes";
         return new Reason.Chosen(statement, List.of(), grounds);
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
     }
 }

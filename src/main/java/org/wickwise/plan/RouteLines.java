@@ -15,6 +15,7 @@ import org.wickwise.strip.Movement.Measured;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
 /** What to pack, load and pour, step by step. */
 final class RouteLines {
@@ -162,7 +163,7 @@ final class RouteLines {
                 .collect(Collectors.joining("; "));
         double overshoot = judgement.limit("usual overshoot");
         double ready = Criterion.latest(step.leaving(), step.eluent(), judgement) + overshoot;
-        String text = capital(each) + ". Have about " + column.inWords(ready) + " ready.";
+        String text = Words.capital(each) + ". Have about " + column.inWords(ready) + " ready.";
         String formula = measured.stream()
                 .map(dye -> "1/Rf of " + dye.dye() + " = 1/" + Numbers.fixed(dye.value(), 2) + " = "
                         + Numbers.fixed(dye.retardationFactor().columnVolumes(), 1))
@@ -223,10 +224,6 @@ final class RouteLines {
     }
 
     private static String names(List<Dye> dyes) {
-        return Numbers.joined(dyes.stream().map(Dye::name).toList());
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return Words.joined(dyes.stream().map(Dye::name).toList());
     }
 }

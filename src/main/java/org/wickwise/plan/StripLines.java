@@ -14,6 +14,7 @@ import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Words;
 
 /** What the strips show: movement, pairs that do not part, and the eluents that may not go in. */
 final class StripLines {
@@ -70,7 +71,7 @@ final class StripLines {
                 .filter(releases -> releases.eluent().equals(eluent))
                 .map(releases -> releases.dye().name())
                 .toList();
-        return released.isEmpty() ? "" : " It releases " + org.wickwise.text.Numbers.joined(released) + ".";
+        return released.isEmpty() ? "" : " It releases " + Words.joined(released) + ".";
     }
 
     /** Pairs that touch or run together, unless both stay at the origin, where nothing else is to be expected. */

@@ -12,13 +12,7 @@ public final class MarkdownReport {
 
     public static String of(Plan plan) {
         StringBuilder text = new StringBuilder("# " + escaped(plan.judged().title()) + "\n\n");
-        text.append("Mixture: ")
-                .append(escaped(plan.judged().mixture()))
-                .append("; column: ")
-                .append(plan.judged().column().phaseName())
-                .append("; setting: ")
-                .append(plan.judged().setting().word())
-                .append("\n");
+        text.append(escaped(plan.judged().inOneLine())).append("\n");
         for (Section section : Section.values()) {
             List<PlanLine> lines = plan.linesIn(section);
             if (!lines.isEmpty()) {

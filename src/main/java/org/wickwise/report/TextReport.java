@@ -17,13 +17,7 @@ public final class TextReport {
     public static String of(Plan plan, Heading heading) {
         StringBuilder text = new StringBuilder();
         text.append(heading.marked(plan.judged().title())).append("\n");
-        text.append("Mixture: ")
-                .append(plan.judged().mixture())
-                .append("; column: ")
-                .append(plan.judged().column().phaseName())
-                .append("; setting: ")
-                .append(plan.judged().setting().word())
-                .append("\n");
+        text.append(plan.judged().inOneLine()).append("\n");
         for (Section section : Section.values()) {
             List<PlanLine> lines = plan.linesIn(section);
             if (!lines.isEmpty()) {

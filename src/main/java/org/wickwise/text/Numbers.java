@@ -1,11 +1,11 @@
 package org.wickwise.text;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Locale;
 
-/** Numbers and lists as every reader of a report sees them, whatever the machine's locale. */
+/** Numbers as every reader of a report sees them, whatever the machine's locale. */
 public final class Numbers {
 
     private Numbers() {}
@@ -25,14 +25,6 @@ public final class Numbers {
     public static String poured(double value) {
         return value == 0
                 ? "0"
-                : BigDecimal.valueOf(value).round(new java.math.MathContext(2)).toPlainString();
-    }
-
-    /** "a", "a and b", "a, b and c". */
-    public static String joined(List<String> words) {
-        if (words.size() < 2) {
-            return String.join("", words);
-        }
-        return String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
+                : BigDecimal.valueOf(value).round(new MathContext(2)).toPlainString();
     }
 }
