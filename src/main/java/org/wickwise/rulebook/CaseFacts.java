@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Strip;
@@ -13,6 +14,7 @@ import org.wickwise.substance.Ladder;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.TableValue;
+import org.wickwise.text.Numbers;
 
 /** Lays a case out as facts: first what happened to the strips, then the eluents and what is known of them. */
 final class CaseFacts {
@@ -75,7 +77,7 @@ final class CaseFacts {
             solvent.values().values().stream()
                     .flatMap(List::stream)
                     .filter(TableValue::used)
-                    .forEach(value -> property(eluent, value, facts));
+                    .forEach(value -> property(eluent, part.percent(), value, facts));
             data.solvents().forEach(other -> data.miscibility()
                     .parting(solvent, other)
                     .ifPresent(reason -> facts.add(new Fact.PartsFrom(eluent, other, reason))));
@@ -83,15 +85,31 @@ final class CaseFacts {
                 facts.add(new Fact.OffTheShelf(eluent, solvent, written.shelfPlace()));
             }
         }
+        shares(eluent, data, facts);
         eluent.additions().forEach(addition -> facts.add(new Fact.AdditiveIn(eluent, addition.additive())));
     }
 
-    private static void property(Eluent eluent, TableValue value, List<Object> facts) {
+    private static void property(Eluent eluent, double percent, TableValue value, List<Object> facts) {
         if (value.number().isPresent()) {
-            facts.add(new Fact.PropertyOf(eluent, value));
+            facts.add(new Fact.PropertyOf(eluent, percent, value));
         } else if (value.constants().isEmpty()) {
             value.texts().forEach(word -> facts.add(new Fact.WordOf(eluent, word, value)));
         }
+    }
+
+    private static void shares(Eluent eluent, SolventData data, List<Object> facts) {
+        for (String family : data.families()) {
+            facts.add(new Fact.ShareOf(
+                    eluent, family, percent(eluent, solvent -> solvent.family().equals(family))));
+        }
+        facts.add(new Fact.ShareOf(eluent, Fact.ShareOf.WATERY, percent(eluent, Solvent::aqueous)));
+    }
+
+    private static double percent(Eluent eluent, Predicate<Solvent> kind) {
+        return Numbers.steady(eluent.parts().stream()
+                .filter(part -> kind.test(part.solvent()))
+                .mapToDouble(Eluent.Part::percent)
+                .sum());
     }
 
     private static void pair(Eluent one, Eluent other, Case written, SolventData data, List<Object> facts) {

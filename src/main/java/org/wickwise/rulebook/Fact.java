@@ -1,5 +1,6 @@
 package org.wickwise.rulebook;
 
+import java.util.List;
 import org.wickwise.bench.Setting;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
@@ -94,11 +95,32 @@ public sealed interface Fact {
                     share + " (family: " + solvent.family() + ")",
                     "shares by volume from the ratio as written",
                     "common practice, no source",
-                    java.util.List.of());
+                    List.of());
         }
     }
 
-    record PropertyOf(Eluent eluent, TableValue value) implements Fact, Ground {
+    /**
+     * How much of an eluent is of one kind, all its parts together.
+     *
+     * @param kind a family, or {@link #WATERY}
+     */
+    record ShareOf(Eluent eluent, String kind, double percent) implements Fact, Ground {
+
+        /** The kind of all aqueous families together. */
+        public static final String WATERY = "watery";
+
+        @Override
+        public Reason reason() {
+            return new Reason.Calculated(
+                    Numbers.plain(percent, 1) + " % of " + eluent + " is " + kind,
+                    "sum of the shares by volume as written",
+                    "common practice, no source",
+                    List.of());
+        }
+    }
+
+    /** @param percent the share of the part that has the property */
+    record PropertyOf(Eluent eluent, double percent, TableValue value) implements Fact, Ground {
         public String property() {
             return value.property();
         }
@@ -136,7 +158,7 @@ public sealed interface Fact {
                     eluent + " contains " + additive.name() + ", a kind of " + additive.kind(),
                     "as the eluent is written",
                     "common practice, no source",
-                    java.util.List.of());
+                    List.of());
         }
     }
 

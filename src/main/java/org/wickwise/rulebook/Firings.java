@@ -17,18 +17,23 @@ public final class Firings extends DefaultAgendaEventListener {
     private Match current;
 
     /**
+     * @param thenIndex which of the rule's conclusions it was, from 0
      * @param bindings what each letter of the rule stands for
      * @param matched the facts and conclusions that met the rule's conditions
      */
-    record Firing(String ruleId, Map<String, Object> bindings, List<Object> matched) {}
+    record Firing(String ruleId, int thenIndex, Map<String, Object> bindings, List<Object> matched) {}
 
     @Override
     public void beforeMatchFired(BeforeMatchFiredEvent event) {
         current = event.getMatch();
     }
 
-    /** Called by every rule for each of its conclusions. */
-    public void record(Conclusion conclusion) {
+    /**
+     * Called by every rule for each of its conclusions.
+     *
+     * @param thenIndex which of the rule's conclusions it is, from 0
+     */
+    public void record(Conclusion conclusion, int thenIndex) {
         Map<String, Object> bindings = new LinkedHashMap<>();
         for (String declaration : current.getDeclarationIds()) {
             bindings.put(declaration, current.getDeclarationValue(declaration));
@@ -37,7 +42,7 @@ public final class Firings extends DefaultAgendaEventListener {
                 current.getObjects().stream().flatMap(Firings::flattened).toList();
         byConclusion
                 .computeIfAbsent(conclusion, any -> new ArrayList<>())
-                .add(new Firing(current.getRule().getName(), bindings, matched));
+                .add(new Firing(current.getRule().getName(), thenIndex, bindings, matched));
     }
 
     List<Firing> of(Conclusion conclusion) {

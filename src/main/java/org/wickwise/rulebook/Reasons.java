@@ -58,24 +58,13 @@ final class Reasons {
                 Argument argument = argument(rule, names, grounds);
                 arguments.merge(
                         argument.ruleId() + argument.sentences() + argument.because(), argument, Reasons::together);
-                statements.add(statementFor(conclusion, rule, names));
+                statements.add(rule.then().get(firing.thenIndex()).filled(names, limits));
             });
         }
         String statement = statements.stream().sorted().findFirst().orElse(conclusion.toString());
         Concluded concluded = new Concluded(statement, List.copyOf(arguments.values()));
         made.put(conclusion, concluded);
         return concluded;
-    }
-
-    private String statementFor(Conclusion conclusion, Rule rule, Map<String, String> names) {
-        List<String> filled = rule.then().stream()
-                .filter(said -> said.sentence()
-                        .concludes()
-                        .orElseThrow()
-                        .contains(conclusion.getClass().getSimpleName() + "("))
-                .map(said -> said.filled(names, limits))
-                .toList();
-        return filled.isEmpty() ? rule.then().get(0).filled(names, limits) : filled.get(0);
     }
 
     private Argument argument(Rule rule, Map<String, String> names, List<Reason> grounds) {

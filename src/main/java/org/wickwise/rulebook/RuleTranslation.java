@@ -62,7 +62,7 @@ final class RuleTranslation {
                     .append(conclusion)
                     .append(";\n");
             text.append("  insertLogical(c").append(i).append(");\n");
-            text.append("  firings.record(c").append(i).append(");\n");
+            text.append("  firings.record(c").append(i).append(", ").append(i).append(");\n");
         }
         return text.append("end\n").toString();
     }

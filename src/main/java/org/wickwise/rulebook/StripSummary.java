@@ -264,7 +264,7 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
             boolean oneIsAhead = mean.value() >= 0;
             Dye ahead = oneIsAhead ? one : other;
             Dye behind = oneIsAhead ? other : one;
-            double gap = Math.abs(mean.value());
+            double gap = Numbers.steady(Math.abs(mean.value()));
             Reason reason = new Reason.Calculated(
                     ahead + " is ahead of " + behind + " in " + eluent + " by " + Numbers.fixed(gap, 2) + " ± "
                             + Numbers.fixed(2 * mean.uncertainty(), 2) + " of Rf",

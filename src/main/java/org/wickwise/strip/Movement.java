@@ -6,6 +6,7 @@ import org.wickwise.reason.Reason;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Numbers;
 
 /** What the strips that can be read say of one dye in one eluent. */
 public sealed interface Movement extends Ground {
@@ -27,15 +28,15 @@ public sealed interface Movement extends Ground {
         }
 
         public double value() {
-            return retardationFactor.value();
+            return Numbers.steady(retardationFactor.value());
         }
 
         public double lowest() {
-            return retardationFactor.lowest();
+            return Numbers.steady(retardationFactor.lowest());
         }
 
         public double highest() {
-            return retardationFactor.highest();
+            return Numbers.steady(retardationFactor.highest());
         }
 
         @Override

@@ -17,7 +17,10 @@ record Antoine(double a, double b, double c, double fromKelvin, double toKelvin)
 
     /** The constants of a solvent; empty when the table has none for it. */
     static Optional<Antoine> of(Solvent solvent) {
-        return solvent.value("Antoine constants").map(TableValue::constants).filter(Antoine::complete).map(Antoine::of);
+        return solvent.value("Antoine constants")
+                .map(TableValue::constants)
+                .filter(Antoine::complete)
+                .map(Antoine::of);
     }
 
     private static boolean complete(Map<String, Double> constants) {

@@ -131,7 +131,9 @@ public final class TableCheck {
         boolean wrong = lower.isPresent() && upper.isPresent() && lower.getAsDouble() >= upper.getAsDouble();
         return wrong
                 ? Optional.of(new Disagreement(
-                        "explosive limits", solvent.name(), lower.getAsDouble() + " is not below " + upper.getAsDouble()))
+                        "explosive limits",
+                        solvent.name(),
+                        lower.getAsDouble() + " is not below " + upper.getAsDouble()))
                 : Optional.empty();
     }
 
@@ -142,8 +144,9 @@ public final class TableCheck {
         }
         Antoine.of(solvent).ifPresent(antoine -> numbers(solvent, "flash point").forEach(value -> {
             double vapour = antoine.percentInAirAt(number(value));
-            boolean fits = lower.stream().mapToDouble(limit -> vapour / number(limit)).anyMatch(factor ->
-                    factor >= LEAST_FLASH_FACTOR && factor <= MOST_FLASH_FACTOR);
+            boolean fits = lower.stream()
+                    .mapToDouble(limit -> vapour / number(limit))
+                    .anyMatch(factor -> factor >= LEAST_FLASH_FACTOR && factor <= MOST_FLASH_FACTOR);
             if (!fits) {
                 found.add(new Disagreement(
                         "vapour at the flash point",
@@ -194,8 +197,8 @@ public final class TableCheck {
     /** The values a scale gives, by solvent. */
     static Map<String, Double> scale(SolventData data, String property) {
         Map<String, Double> scale = new java.util.TreeMap<>();
-        data.solvents().forEach(solvent ->
-                solvent.number(property).ifPresent(value -> scale.put(solvent.name(), value)));
+        data.solvents()
+                .forEach(solvent -> solvent.number(property).ifPresent(value -> scale.put(solvent.name(), value)));
         return scale;
     }
 }

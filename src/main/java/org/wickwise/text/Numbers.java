@@ -10,6 +10,11 @@ public final class Numbers {
 
     private Numbers() {}
 
+    /** Rounded to a billionth, so that 0.35 - 0.25 is 0.1 and a limit is met where a person sees it met. */
+    public static double steady(double value) {
+        return BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_EVEN).doubleValue();
+    }
+
     /** With exactly so many decimals, point as separator. */
     public static String fixed(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
