@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -19,6 +20,7 @@ import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
@@ -32,6 +34,10 @@ public final class CaseReader {
     private static final Set<String> MIXTURE_KEYS = Set.of("name", "note", "dyes", "fades in light");
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
     private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
+
+    private static final int MOST_LISTED = 12;
+    private static final Set<String> YES = Set.of("yes", "true");
+    private static final Set<String> NO = Set.of("no", "false");
 
     private final SolventData data;
     private final Problems problems = new Problems();
@@ -65,6 +71,7 @@ public final class CaseReader {
         Optional<StationaryPhase> stripPhase =
                 fields.has("strips on") ? phase(fields, "strips on") : column.map(Column::phase);
         List<Strip> strips = strips(fields, dyes, stripPhase);
+        Optional<Place> fadesInLight = fadesInLight(mixture);
         String title = fields.requiredText("title");
         String name = mixture.text("name").orElse("the mixture");
         problems.throwIfAny();
@@ -72,7 +79,7 @@ public final class CaseReader {
                 title,
                 name,
                 dyes,
-                mixture.text("fades in light").filter("yes"::equals).map(any -> mixture.placeOf("fades in light")),
+                fadesInLight,
                 column.orElseThrow(),
                 setting.orElseThrow(),
                 fields.placeOf("setting"),
@@ -87,12 +94,25 @@ public final class CaseReader {
         Optional<Node> node = fields.node(key);
         if (node.isEmpty()) {
             fields.missing(key);
-            return Fields.of(new Mapping(List.of(), fields.place()), what, keys, new Problems());
+            return Fields.none(fields.place(), what);
         }
         return Fields.ofNode(node.get(), what, keys, problems);
     }
 
+    private Optional<Place> fadesInLight(Fields mixture) {
+        Optional<String> answer = mixture.text("fades in light").map(text -> text.toLowerCase(Locale.ROOT));
+        if (answer.isPresent() && !YES.contains(answer.get()) && !NO.contains(answer.get())) {
+            problems.add(
+                    mixture.placeOf("fades in light"),
+                    "`fades in light` is `" + answer.get() + "`",
+                    "yes or no",
+                    "write yes if in doubt");
+        }
+        return answer.filter(YES::contains).map(any -> mixture.placeOf("fades in light"));
+    }
+
     private List<Dye> dyes(Fields mixture) {
+        int problemsBefore = problems.size();
         List<Dye> dyes = new ArrayList<>();
         for (Node item : mixture.list("dyes")) {
             dye(item).ifPresent(dye -> {
@@ -107,12 +127,15 @@ public final class CaseReader {
                 }
             });
         }
-        if (dyes.size() < Case.FEWEST_DYES || dyes.size() > Case.MOST_DYES) {
+        boolean readable = problems.size() == problemsBefore && mixture.isReported();
+        if (readable && (dyes.size() < Case.FEWEST_DYES || dyes.size() > Case.MOST_DYES)) {
             problems.add(
                     mixture.placeOf("dyes"),
                     "the mixture has " + dyes.size() + (dyes.size() == 1 ? " dye" : " dyes"),
                     Case.FEWEST_DYES + " to " + Case.MOST_DYES + " dyes",
-                    "list the dyes under `dyes:`; a column by hand parts about eight bands at best");
+                    dyes.size() < Case.FEWEST_DYES
+                            ? "list every dye under `dyes:`; with one dye there is nothing to part"
+                            : "a column by hand parts about eight bands at best: leave out what you do not need");
         }
         dyes.sort(Comparator.naturalOrder());
         return List.copyOf(dyes);
@@ -131,7 +154,10 @@ public final class CaseReader {
                 return DyeClass.UNSTATED;
             });
         }
-        return named(fields.requiredText("name"), dyeClass, fields.text("note").orElse(""), fields.place());
+        String name = fields.requiredText("name");
+        return name.isEmpty()
+                ? Optional.empty()
+                : named(name, dyeClass, fields.text("note").orElse(""), fields.place());
     }
 
     private Optional<Dye> named(String name, DyeClass dyeClass, String note, Place place) {
@@ -158,7 +184,7 @@ public final class CaseReader {
         if (number.isPresent() && number.getAsDouble() <= 0) {
             problems.add(
                     fields.placeOf(key),
-                    "`" + key + "` is " + number.getAsDouble(),
+                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3),
                     "a length above zero in millimetres",
                     "measure it, or leave the key out");
             return OptionalDouble.empty();
@@ -191,6 +217,14 @@ public final class CaseReader {
         List<Solvent> shelf = new ArrayList<>();
         for (Scalar name : fields.texts("shelf")) {
             Optional<Solvent> solvent = data.solvent(name.text());
+            if (solvent.isEmpty() && name.text().contains("+")) {
+                problems.add(
+                        name.place(),
+                        "the shelf lists the blend `" + name.text() + "`",
+                        "bottles, one solvent each",
+                        "list its solvents one by one; any blend of them can then be poured");
+                continue;
+            }
             solvent.ifPresentOrElse(
                     shelf::add, () -> unknown(name.place(), "solvent", name.text(), data.solventNames()));
         }
@@ -217,7 +251,9 @@ public final class CaseReader {
         problems.add(
                 place,
                 "`" + word + "` is not a known " + what,
-                "one of the known ones",
-                NearMiss.suggestion(word, known));
+                known.size() > MOST_LISTED
+                        ? "one of its " + known.size() + " names"
+                        : "one of " + String.join(", ", known),
+                NearMiss.suggestion(word, known, known.size() > MOST_LISTED ? known : List.of()));
     }
 }

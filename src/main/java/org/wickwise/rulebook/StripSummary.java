@@ -1,6 +1,7 @@
 package org.wickwise.rulebook;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.wickwise.rulebook.Conclusion.Reading;
 import org.wickwise.rulebook.Conclusion.SpotVerdict;
 import org.wickwise.rulebook.Conclusion.StripVerdict;
 import org.wickwise.strip.Apart;
+import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.strip.Ruler;
@@ -22,6 +24,7 @@ import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 
 /**
@@ -98,16 +101,17 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                     .filter(strip -> !(strip.spotOf(dye).orElseThrow().position() instanceof Spot.Seen))
                     .toList();
             if (!measured.isEmpty()) {
-                return Optional.of(measured(dye, eluent, measured));
+                return Optional.of(measured(dye, eluent, measured, readable));
             }
             return readable.stream().findFirst().map(strip -> watched(dye, strip, readable));
         }
 
-        private Movement measured(Dye dye, Eluent eluent, List<Strip> strips) {
+        private Movement measured(Dye dye, Eluent eluent, List<Strip> strips, List<Strip> readable) {
             List<RetardationFactor> values = strips.stream()
                     .map(strip -> retardationFactor(strip, dye).orElseThrow())
                     .toList();
             agree(dye, strips, values);
+            agreeWithWords(dye, strips.get(0), values.get(0), readable);
             List<Reason> readings = new ArrayList<>();
             for (int i = 0; i < strips.size(); i++) {
                 readings.add(reading(strips.get(i), dye, values.get(i)));
@@ -117,49 +121,77 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
         }
 
         private Movement watched(Dye dye, Strip strip, List<Strip> strips) {
-            Spot.Seen seen = (Spot.Seen) strip.spotOf(dye).orElseThrow().position();
+            Behaviour seen = behaviourSeen(strip, dye);
             for (Strip other : strips) {
-                Spot.Seen again = (Spot.Seen) other.spotOf(dye).orElseThrow().position();
-                if (again.behaviour() != seen.behaviour()) {
-                    contradiction(
-                            dye,
-                            strip,
-                            seen.behaviour().word(),
-                            other,
-                            again.behaviour().word());
+                Behaviour again = behaviourSeen(other, dye);
+                if (again != seen) {
+                    contradiction(dye, strip, seen.word(), other, again.word(), "the same word for both");
                 }
             }
             return new Movement.Watched(
                     dye,
                     strip.eluent(),
                     strip.phase(),
-                    seen.behaviour(),
+                    seen,
                     strips.stream().map(one -> observed(one, dye)).toList());
         }
 
-        /** Replicates further apart than strips of one class ever are cannot both be right. */
+        private static Behaviour behaviourSeen(Strip strip, Dye dye) {
+            return ((Spot.Seen) strip.spotOf(dye).orElseThrow().position()).behaviour();
+        }
+
+        /** Replicates further apart than strips of one class ever are cannot all be right. */
         private void agree(Dye dye, List<Strip> strips, List<RetardationFactor> values) {
-            double most = limits.get("replicate disagreement limit").value();
-            for (int i = 1; i < strips.size(); i++) {
-                if (Math.abs(values.get(i).value() - values.get(0).value()) > most) {
+            Limit most = limits.get("replicate disagreement limit");
+            List<Double> plain = values.stream().map(RetardationFactor::value).toList();
+            int low = plain.indexOf(Collections.min(plain));
+            int high = plain.indexOf(Collections.max(plain));
+            if (plain.get(high) - plain.get(low) > most.value()) {
+                contradiction(
+                        dye,
+                        strips.get(Math.min(low, high)),
+                        "is at Rf " + values.get(Math.min(low, high)).shown(),
+                        strips.get(Math.max(low, high)),
+                        "is at Rf " + values.get(Math.max(low, high)).shown(),
+                        "strips in one eluent no further apart than " + most.shown() + " in Rf");
+            }
+        }
+
+        /** A word that is two steps away from what was measured on another strip. */
+        private void agreeWithWords(Dye dye, Strip measured, RetardationFactor value, List<Strip> readable) {
+            Behaviour band = band(value.value());
+            for (Strip other : readable) {
+                if (other.spotOf(dye).orElseThrow().position() instanceof Spot.Seen seen
+                        && Math.abs(seen.behaviour().ordinal() - band.ordinal()) > 1) {
                     contradiction(
                             dye,
-                            strips.get(0),
-                            "Rf " + values.get(0).shown(),
-                            strips.get(i),
-                            "Rf " + values.get(i).shown());
+                            measured,
+                            "is at Rf " + value.shown(),
+                            other,
+                            seen.behaviour().word(),
+                            "words that fit what was measured");
                 }
             }
         }
 
-        private void contradiction(Dye dye, Strip one, String said, Strip other, String again) {
+        private Behaviour band(double value) {
+            if (value <= limits.get("staying limit").value()) {
+                return Behaviour.STAYS;
+            }
+            if (value <= limits.get("creeping limit").value()) {
+                return Behaviour.CREEPS;
+            }
+            return value <= limits.get("running-ahead limit").value() ? Behaviour.TRAVELS : Behaviour.RUNS_AHEAD;
+        }
+
+        private void contradiction(Dye dye, Strip one, String said, Strip other, String again, String expected) {
+            Place here = other.spotOf(dye).orElseThrow().place();
+            Place there = one.spotOf(dye).orElseThrow().place();
             problems.add(
-                    other.place(),
-                    "in " + other.eluent() + " " + dye + " is at " + again + " here and at " + said + " in line "
-                            + one.place().line(),
-                    "strips in one eluent that agree within the replicate disagreement limit of "
-                            + limits.get("replicate disagreement limit").shown(),
-                    "measure both again; if one went wrong, say so under `went wrong`, or run a third");
+                    here,
+                    "in " + other.eluent() + " " + dye + " " + again + " here and " + said + " in line " + there.line(),
+                    expected,
+                    "measure both again, and take the strip that is wrong out of the file");
         }
 
         private Ruler ruler(Strip strip) {

@@ -23,6 +23,9 @@ public final class EluentReader {
     private static final Pattern SHARE_IN = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*%\\s+(.+?)\\s+in\\s+(.+)");
     private static final Pattern WITH_RATIO =
             Pattern.compile("(.+?)\\s+(\\d+(?:\\.\\d+)?(?:\\s*:\\s*\\d+(?:\\.\\d+)?)+)");
+    private static final Pattern LONE_SHARE = Pattern.compile("\\d+(?:\\.\\d+)?\\s*%\\s+.+|.+\\s\\d+(?:\\.\\d+)?\\s*%");
+    private static final Pattern PERCENT_NUMBER = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*%\\s+(.+)");
+    private static final double MOST_ADDITIVE_PERCENT = 50;
     private static final double ADDS_UP_WITHIN_PERCENT = 0.5;
 
     private final SolventData data;
@@ -48,7 +51,16 @@ public final class EluentReader {
             double share = Double.parseDouble(in.group(1));
             return blend(written, List.of(in.group(2), in.group(3)), List.of(share, 100 - share));
         }
-        List<String> pieces = List.of(text.split("\\s+\\+\\s+"));
+        List<String> pieces = List.of(text.split("\\s*[+/]\\s*"));
+        Matcher lone = LONE_SHARE.matcher(text);
+        if (pieces.size() == 1 && lone.matches() && data.solvent(text).isEmpty()) {
+            problems.add(
+                    written.place(),
+                    "`" + written.text() + "` says how much of one solvent is in it, and not what the rest is",
+                    "every part of the blend",
+                    "name the rest: `" + text + " in ...`");
+            return Optional.empty();
+        }
         if (pieces.size() == 1) {
             return solvent(written, text).map(solvent -> List.of(new Part(solvent, 100)));
         }
@@ -67,7 +79,10 @@ public final class EluentReader {
             shares.add(Double.parseDouble(share.strip()));
         }
         double total = shares.stream().mapToDouble(Double::doubleValue).sum();
-        if (shares.size() != names.size() || total <= 0) {
+        if (total <= 0) {
+            return badShare(written);
+        }
+        if (shares.size() != names.size()) {
             problems.add(
                     written.place(),
                     "`" + written.text() + "` names " + names.size() + " solvents and " + shares.size() + " shares",
@@ -102,11 +117,14 @@ public final class EluentReader {
 
     private Optional<List<Part>> blend(Scalar written, List<String> names, List<Double> percents) {
         double total = percents.stream().mapToDouble(Double::doubleValue).sum();
-        if (Math.abs(total - 100) > ADDS_UP_WITHIN_PERCENT || percents.stream().anyMatch(share -> share <= 0)) {
+        if (percents.stream().anyMatch(share -> share <= 0 || share >= 100)) {
+            return badShare(written);
+        }
+        if (Math.abs(total - 100) > ADDS_UP_WITHIN_PERCENT) {
             problems.add(
                     written.place(),
                     "the parts of `" + written.text() + "` add up to " + Numbers.plain(total, 2) + " %",
-                    "parts above zero that add up to 100 %",
+                    "parts that add up to 100 %",
                     "correct the percentages, or give a ratio such as 9:1");
             return Optional.empty();
         }
@@ -129,6 +147,15 @@ public final class EluentReader {
         return Optional.of(parts);
     }
 
+    private Optional<List<Part>> badShare(Scalar written) {
+        problems.add(
+                written.place(),
+                "a share in `" + written.text() + "` is not between 0 and 100 %",
+                "a share above 0 and below 100 % for every part",
+                "leave out a solvent of which there is nothing; a neat solvent needs no share");
+        return Optional.empty();
+    }
+
     private Optional<Solvent> solvent(Scalar written, String name) {
         Optional<Solvent> solvent = data.solvent(name);
         if (solvent.isEmpty()) {
@@ -136,7 +163,10 @@ public final class EluentReader {
                     written.place(),
                     "the solvent `" + name + "` is not in the table",
                     "one of its " + data.solvents().size() + " solvents, or a blend such as `A + B 9:1`",
-                    NearMiss.suggestion(name, data.solventNames()));
+                    NearMiss.suggestion(
+                            name,
+                            data.solventNames(),
+                            data.solvents().stream().map(Solvent::name).toList()));
         }
         return solvent;
     }
@@ -144,8 +174,14 @@ public final class EluentReader {
     private Optional<List<Addition>> additions(Scalar written, String text) {
         List<Addition> additions = new ArrayList<>();
         for (String piece : text.split("\\s+and\\s+")) {
-            Matcher percent = NUMBER_PERCENT.matcher(piece.strip());
-            String name = percent.matches() ? percent.group(1) : piece.strip();
+            Matcher after = NUMBER_PERCENT.matcher(piece.strip());
+            Matcher before = PERCENT_NUMBER.matcher(piece.strip());
+            String name = after.matches() ? after.group(1) : before.matches() ? before.group(2) : piece.strip();
+            OptionalDouble amount = after.matches()
+                    ? OptionalDouble.of(Double.parseDouble(after.group(2)))
+                    : before.matches()
+                            ? OptionalDouble.of(Double.parseDouble(before.group(1)))
+                            : OptionalDouble.empty();
             Optional<Additive> additive = data.additive(name);
             if (additive.isEmpty()) {
                 problems.add(
@@ -155,9 +191,22 @@ public final class EluentReader {
                         NearMiss.suggestion(name, data.additiveNames()));
                 return Optional.empty();
             }
-            OptionalDouble amount = percent.matches()
-                    ? OptionalDouble.of(Double.parseDouble(percent.group(2)))
-                    : OptionalDouble.empty();
+            if (amount.isPresent() && (amount.getAsDouble() <= 0 || amount.getAsDouble() >= MOST_ADDITIVE_PERCENT)) {
+                problems.add(
+                        written.place(),
+                        "an additive of " + Numbers.plain(amount.getAsDouble(), 2) + " %",
+                        "more than 0 and less than " + Numbers.plain(MOST_ADDITIVE_PERCENT, 0) + " %",
+                        "name what there is more of as a part of the blend");
+                return Optional.empty();
+            }
+            if (additions.stream().anyMatch(known -> known.additive().equals(additive.get()))) {
+                problems.add(
+                        written.place(),
+                        "`" + name + "` is added twice",
+                        "each additive once",
+                        "add the two amounts up");
+                return Optional.empty();
+            }
             additions.add(new Addition(additive.get(), amount));
         }
         return Optional.of(additions);

@@ -8,6 +8,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Listing;
 import org.wickwise.text.Node.Mapping;
@@ -22,32 +25,46 @@ public final class Fields {
     private final Mapping mapping;
     private final String what;
     private final Problems problems;
+    private final boolean reported;
     private final Map<String, Node> byKey = new TreeMap<>();
 
-    private Fields(Mapping mapping, String what, Problems problems) {
+    private Fields(Mapping mapping, String what, Problems problems, boolean reported) {
         this.mapping = mapping;
         this.what = what;
         this.problems = problems;
+        this.reported = reported;
     }
 
-    /** @param what how a person calls this group, such as "a strip" */
+    /**
+     * A key that is one slip away from an allowed one is reported and then read as the one that was meant, so that one
+     * mistake gives one message.
+     *
+     * @param what how a person calls this group, such as "a strip"
+     */
     public static Fields of(Mapping mapping, String what, Set<String> allowed, Problems problems) {
-        Fields fields = new Fields(mapping, what, problems);
+        Fields fields = new Fields(mapping, what, problems, true);
+        Set<String> written =
+                mapping.entries().stream().map(entry -> entry.key().text()).collect(Collectors.toSet());
         for (Entry entry : mapping.entries()) {
             String key = entry.key().text();
-            if (!allowed.contains(key)) {
-                problems.add(
-                        entry.key().place(),
-                        "`" + key + "` is not a key of " + what,
-                        "one of " + String.join(", ", allowed.stream().sorted().toList()),
-                        NearMiss.suggestion(key, allowed));
+            if (allowed.contains(key)) {
+                fields.byKey.putIfAbsent(key, entry.value());
+                continue;
             }
-            fields.byKey.putIfAbsent(key, entry.value());
+            problems.add(
+                    entry.key().place(),
+                    "`" + key + "` is not a key of " + what,
+                    "one of " + String.join(", ", allowed.stream().sorted().toList()),
+                    NearMiss.suggestion(key, allowed, List.of()));
+            NearMiss.of(key, allowed).stream()
+                    .filter(meant -> !written.contains(meant))
+                    .findFirst()
+                    .ifPresent(meant -> fields.byKey.putIfAbsent(meant, entry.value()));
         }
         return fields;
     }
 
-    /** As {@link #of}, reporting a node that is no group of keys; then there are no fields. */
+    /** As {@link #of}; a node that is no group of keys is reported once and has no fields. */
     public static Fields ofNode(Node node, String what, Set<String> allowed, Problems problems) {
         if (node instanceof Mapping mapping) {
             return of(mapping, what, allowed, problems);
@@ -58,7 +75,17 @@ public final class Fields {
                 "a group of keys ("
                         + String.join(", ", allowed.stream().sorted().toList()) + ")",
                 "write `key: value` lines, indented");
-        return of(new Mapping(List.of(), node.place()), what, allowed, problems);
+        return none(node.place(), what);
+    }
+
+    /** Fields of a group that is not there; whatever is missing in it goes unreported. */
+    public static Fields none(Place place, String what) {
+        return new Fields(new Mapping(List.of(), place), what, new Problems(), false);
+    }
+
+    /** Whether problems found here reach the reader; not so for a group that is not there. */
+    public boolean isReported() {
+        return reported;
     }
 
     public Place place() {
@@ -92,7 +119,9 @@ public final class Fields {
     }
 
     public void missing(String key) {
-        problems.add(placeOf(key), what + " has no `" + key + "`", "`" + key + ": ...`", "add the key");
+        String found = what + (has(key) ? " has an empty `" + key + "`" : " has no `" + key + "`");
+        problems.add(
+                placeOf(key), found, "`" + key + ": ...`", has(key) ? "write a value behind the colon" : "add the key");
     }
 
     public OptionalDouble number(String key) {
@@ -112,15 +141,25 @@ public final class Fields {
         } catch (NumberFormatException e) {
             // told below, in the words of the person who wrote it
         }
-        String comma = scalar.text().matches("-?\\d+,\\d+")
-                ? "write a point: " + scalar.text().replace(',', '.')
-                : "";
         problems.add(
                 scalar.place(),
                 scalar.kind() + " is not a number",
                 "a plain number such as 24 or 24.5",
-                comma.isEmpty() ? "write the number alone, without unit or words" : comma);
+                wayToANumber(scalar.text()));
         return OptionalDouble.empty();
+    }
+
+    private static String wayToANumber(String text) {
+        if (text.isEmpty()) {
+            return "write the number; inside { } a comma ends the value, so write a point: 24.5";
+        }
+        if (text.matches("-?\\d+,\\d+")) {
+            return "write a point: " + text.replace(',', '.');
+        }
+        Matcher leading = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*[A-Za-z%].*").matcher(text);
+        return leading.matches()
+                ? "write the number alone: " + leading.group(1)
+                : "write a number, without unit or words";
     }
 
     /** The items of a list field; none, with a problem reported, when it is something else. */

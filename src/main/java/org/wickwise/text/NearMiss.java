@@ -11,13 +11,14 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 public final class NearMiss {
 
     private static final int MOST_OFFERED = 3;
+    private static final int SHORT_WORD = 3;
 
     private NearMiss() {}
 
     /** The nearest known words, nearest first; none when nothing is near. */
     public static List<String> of(String written, Collection<String> known) {
         String wanted = written.toLowerCase(Locale.ROOT);
-        int farthest = Math.max(2, wanted.length() / 3);
+        int farthest = wanted.length() <= SHORT_WORD ? 1 : Math.max(2, wanted.length() / 3);
         LevenshteinDistance distance = LevenshteinDistance.getDefaultInstance();
         record Scored(String word, int away) {}
         return known.stream()
@@ -32,15 +33,29 @@ public final class NearMiss {
 
     /** A way out in words: the near misses, or the whole list when nothing is near. */
     public static String suggestion(String written, Collection<String> known) {
+        return suggestion(written, known, known);
+    }
+
+    /**
+     * As {@link #suggestion(String, Collection)}.
+     *
+     * @param shown what to list when nothing is near; empty when the list stands in the message already
+     */
+    public static String suggestion(String written, Collection<String> known, Collection<String> shown) {
         List<String> near = of(written, known);
         if (!near.isEmpty()) {
             return "did you mean " + quoted(near, " or ") + "?";
         }
-        return "known here: " + quoted(known.stream().sorted().toList(), ", ");
+        return shown.isEmpty()
+                ? "take one of these"
+                : "known here: " + quoted(shown.stream().sorted().toList(), ", ");
     }
 
     private static int away(LevenshteinDistance distance, String wanted, String word) {
-        boolean oneInTheOther = wanted.length() > 3 && (word.contains(wanted) || wanted.contains(word));
+        int shorter = Math.min(wanted.length(), word.length());
+        boolean oneInTheOther = shorter > SHORT_WORD
+                && 2 * shorter >= Math.max(wanted.length(), word.length())
+                && (word.contains(wanted) || wanted.contains(word));
         return oneInTheOther ? 1 : distance.apply(wanted, word);
     }
 

@@ -11,9 +11,15 @@ public sealed interface Node {
     String kind();
 
     record Scalar(String text, Place place) implements Node {
+
+        private static final int MOST_SHOWN = 80;
+
         @Override
         public String kind() {
-            return text.isEmpty() ? "nothing" : "`" + text + "`";
+            if (text.isEmpty()) {
+                return "nothing";
+            }
+            return "`" + (text.length() > MOST_SHOWN ? text.substring(0, MOST_SHOWN) + "..." : text) + "`";
         }
     }
 

@@ -10,7 +10,16 @@ public final class Problems {
     private final List<Problem> found = new ArrayList<>();
 
     public void add(Place place, String what, String expected, String wayOut) {
-        found.add(new Problem(place, what, expected, wayOut));
+        add(new Problem(place, what, expected, wayOut));
+    }
+
+    public void add(Problem problem) {
+        found.add(problem);
+    }
+
+    /** How many were found so far; tells whether a part of the reading found any. */
+    public int size() {
+        return found.size();
     }
 
     public boolean isEmpty() {

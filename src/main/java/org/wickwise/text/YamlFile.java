@@ -19,7 +19,7 @@ import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
 
 /**
- * Reads one YAML document into nodes that know their line. Anchors, aliases, a second document, more than
+ * Reads one YAML document into nodes that know their line. Aliases, a second document, more than
  * {@value #MOST_BYTES} bytes and more than {@value #DEEPEST} levels are refused: nobody needs them beside a strip.
  */
 public final class YamlFile {
@@ -86,12 +86,7 @@ public final class YamlFile {
                     "keys with values, such as `title: ...`",
                     "start from one of the files in docs/examples");
         } catch (JacksonException e) {
-            int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
-            problems.add(
-                    new Place(file, line),
-                    "this is not YAML that can be read (" + firstLine(e.getOriginalMessage()) + ")",
-                    "`key: value` lines, lists with `- `, the same indentation for things of one kind",
-                    "look at this line and the one before it: a missing quote, bracket, colon or a tab is the usual cause");
+            problems.add(YamlTrouble.in(file, content, e));
         } catch (IOException e) {
             throw new IllegalStateException("reading from memory cannot fail", e);
         }
@@ -185,9 +180,5 @@ public final class YamlFile {
 
     private Place here() {
         return new Place(file, parser.currentTokenLocation().getLineNr());
-    }
-
-    private static String firstLine(String message) {
-        return message.lines().findFirst().orElse("no further word").strip();
     }
 }
