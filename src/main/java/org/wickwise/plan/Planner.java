@@ -34,7 +34,7 @@ public final class Planner {
     }
 
     public Plan plan(Judgement judgement) {
-        Optional<Route> best = search(judgement, Set.of()).filter(route -> route.fractionCount() > 1);
+        Optional<Route> best = search(judgement, Set.of());
         List<PlanLine> lines = new ArrayList<>();
         Optional<MayPack> packing =
                 best.flatMap(route -> packing(judgement, route.steps().get(0).eluent()));

@@ -36,10 +36,6 @@ public record Route(List<Step> steps, List<Double> counts) implements Comparable
                 : Double.compare(counts.get(difference), other.counts.get(difference));
     }
 
-    public int fractionCount() {
-        return steps.stream().mapToInt(step -> step.fractions().size()).sum();
-    }
-
     /** "A, then B". */
     public String names() {
         return steps.stream().map(step -> step.eluent().name()).collect(Collectors.joining(", then "));

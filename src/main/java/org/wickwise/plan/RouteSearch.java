@@ -16,7 +16,7 @@ import org.wickwise.substance.Eluent;
 /**
  * Finds the best route exactly: over every set of dyes that may still be on the column and every eluent poured last,
  * the best way on is worked out once. Every criterion adds up over the steps, so the best way on does not depend on
- * how the set came about.
+ * how the set came about. A single step that brings everything off in one fraction parts nothing and is no route.
  */
 final class RouteSearch {
 
@@ -83,6 +83,11 @@ final class RouteSearch {
             return Optional.empty();
         }
         boolean last = step.get().staying().isEmpty();
+        boolean partsNothing =
+                state.last().isEmpty() && last && step.get().fractions().size() == 1;
+        if (partsNothing) {
+            return Optional.empty();
+        }
         if (!last && judgement.holds(new Conclusion.Fitness(eluent, Fit.LAST_ONLY))) {
             return Optional.empty();
         }

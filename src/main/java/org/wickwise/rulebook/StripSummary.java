@@ -15,6 +15,7 @@ import org.wickwise.rulebook.Conclusion.SpotVerdict;
 import org.wickwise.rulebook.Conclusion.StripVerdict;
 import org.wickwise.strip.Apart;
 import org.wickwise.strip.Behaviour;
+import org.wickwise.strip.GapLook;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.strip.Ruler;
@@ -244,7 +245,10 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                     spot.place());
         }
 
-        /** The measured gap where there is one, or else what was seen; a shared spot stands in either order. */
+        /**
+         * The measured gap where there is one, or else what was seen; but two dyes that were seen to touch do touch, whatever
+         * their middles say. A shared spot stands in either order.
+         */
         List<Apart> gaps(Dye one, Dye other, Eluent eluent, List<Strip> strips) {
             Optional<Strip> shared = strips.stream()
                     .filter(strip -> strip.spotOf(one).isPresent())
@@ -257,16 +261,17 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                 return List.of(
                         new Apart.SharedSpot(eluent, one, other, seen), new Apart.SharedSpot(eluent, other, one, seen));
             }
-            List<Apart> watched = strips.stream()
+            List<Apart.WatchedGap> watched = strips.stream()
                     .flatMap(strip -> watchedGaps(strip, one, other))
+                    .sorted(Comparator.comparing(Apart.WatchedGap::look).reversed())
                     .limit(1)
                     .toList();
-            return watched.isEmpty()
-                    ? measuredGap(one, other, eluent, strips).stream().toList()
-                    : watched;
+            boolean touching = watched.stream().anyMatch(gap -> gap.look() == GapLook.TOUCHING);
+            Optional<Apart> measured = touching ? Optional.empty() : measuredGap(one, other, eluent, strips);
+            return measured.map(List::of).orElseGet(() -> List.copyOf(watched));
         }
 
-        private Stream<Apart> watchedGaps(Strip strip, Dye one, Dye other) {
+        private Stream<Apart.WatchedGap> watchedGaps(Strip strip, Dye one, Dye other) {
             return strip.gaps().stream()
                     .filter(gap -> Set.of(one, other).equals(Set.of(gap.ahead(), gap.behind())))
                     .map(gap -> new Apart.WatchedGap(
@@ -300,7 +305,7 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
             Reason reason = new Reason.Calculated(
                     ahead + " is ahead of " + behind + " in " + eluent + " by " + Numbers.fixed(gap, 2) + " ± "
                             + Numbers.fixed(2 * mean.uncertainty(), 2) + " of Rf",
-                    "difference of the two Rf; u = sqrt(2 u_spot^2 + gap^2 u_front^2) / front, the origin cancels",
+                    "difference of the two travels over the front; u = sqrt(2 u_spot^2 + 2 gap^2 u_reading^2) / front",
                     "JCGM 100:2008, 5.1.2, equation 10",
                     both.stream()
                             .flatMap(strip -> Stream.of(observed(strip, ahead), observed(strip, behind)))
@@ -318,7 +323,8 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
                 return new RetardationFactor(gap, Math.hypot(first.uncertainty(), second.uncertainty()));
             }
             Ruler ruler = ruler(strip);
-            double uncertainty = Math.hypot(Math.sqrt(2) * ruler.spotMillimetres(), gap * ruler.readingMillimetres())
+            double uncertainty = Math.sqrt(2)
+                    * Math.hypot(ruler.spotMillimetres(), gap * ruler.readingMillimetres())
                     / strip.frontMillimetres().orElseThrow();
             return new RetardationFactor(gap, uncertainty);
         }
