@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.wickwise.substance.StationaryPhase.LadderScale;
 import org.wickwise.text.Fields;
+import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
@@ -106,7 +107,10 @@ public final class SolventDataReader {
                         "packed density g per mL",
                         "total porosity",
                         "figures from",
-                        "conditioning"),
+                        "conditioning",
+                        "holds",
+                        "keep away",
+                        "strips that speak for it"),
                 problems);
         return new StationaryPhase(
                 phase.requiredText("stationary phase"),
@@ -116,7 +120,29 @@ public final class SolventDataReader {
                 phase.number("packed density g per mL").orElse(Double.NaN),
                 phase.number("total porosity").orElse(Double.NaN),
                 phase.requiredText("figures from"),
-                phase.requiredText("conditioning"));
+                phase.requiredText("conditioning"),
+                holds(phase),
+                phase.texts("keep away").stream().map(Scalar::text).toList(),
+                phase.texts("strips that speak for it").stream()
+                        .map(Scalar::text)
+                        .toList());
+    }
+
+    private Map<String, String> holds(Fields phase) {
+        Map<String, String> holds = new LinkedHashMap<>();
+        for (Entry entry : phase.entries("holds")) {
+            String dyeClass = entry.key().text();
+            if (DyeClass.named(dyeClass).isEmpty()) {
+                problems.add(
+                        entry.key().place(),
+                        "`" + dyeClass + "` is no class of dyes",
+                        "one of " + String.join(", ", DyeClass.words()),
+                        NearMiss.suggestion(dyeClass, DyeClass.words(), List.of()));
+            } else if (entry.value() instanceof Scalar words) {
+                holds.put(dyeClass, words.text());
+            }
+        }
+        return holds;
     }
 
     private LadderScale ladder(Node node) {

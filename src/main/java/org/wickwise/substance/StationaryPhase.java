@@ -1,6 +1,7 @@
 package org.wickwise.substance;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -12,6 +13,9 @@ import java.util.Optional;
  * @param totalPorosity share of the bed volume that holds liquid, 0 to 1
  * @param figuresFrom where density and porosity come from
  * @param conditioning what to do with the bed before the load
+ * @param holds for each class of dye how the phase holds it, in words
+ * @param keepAway what may not be poured through, and why, in words; the rules judge, this explains
+ * @param stripsThatSpeakForIt other phases whose strips give at least the order of the dyes on this one
  */
 public record StationaryPhase(
         String name,
@@ -21,7 +25,10 @@ public record StationaryPhase(
         double packedDensityGramsPerMillilitre,
         double totalPorosity,
         String figuresFrom,
-        String conditioning) {
+        String conditioning,
+        Map<String, String> holds,
+        List<String> keepAway,
+        List<String> stripsThatSpeakForIt) {
 
     /**
      * @param property the property that ranks solvents
