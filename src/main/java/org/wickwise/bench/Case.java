@@ -1,11 +1,12 @@
 package org.wickwise.bench;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
-import org.wickwise.substance.Solvent;
+import org.wickwise.substance.Shelf;
 import org.wickwise.text.Place;
 
 /**
@@ -13,8 +14,8 @@ import org.wickwise.text.Place;
  *
  * @param dyes 2 to 8, in the order of their names
  * @param fadesInLight where the writer says that the mixture fades in light
- * @param shelf solvents at hand, in the order of their names
- * @param shelfPlace where the shelf was written down; the case file as a whole when it is the whole table
+ * @param shelf the bottles at hand
+ * @param date when the column is to be run, where it matters how old a bottle is
  */
 public record Case(
         String title,
@@ -24,8 +25,8 @@ public record Case(
         Column column,
         Setting setting,
         Place settingPlace,
-        List<Solvent> shelf,
-        Place shelfPlace,
+        Shelf shelf,
+        Optional<LocalDate> date,
         List<Strip> strips) {
 
     public static final int FEWEST_DYES = 2;

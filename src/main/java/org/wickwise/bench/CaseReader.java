@@ -1,17 +1,25 @@
 package org.wickwise.bench;
 
 import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
+import org.wickwise.substance.Bottle;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.DyeClass;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Shelf;
+import org.wickwise.substance.ShelfReader;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
@@ -30,7 +38,7 @@ import org.wickwise.text.YamlFile;
 public final class CaseReader {
 
     private static final Set<String> CASE_KEYS =
-            Set.of("title", "source", "note", "mixture", "column", "setting", "shelf", "strips on", "strips");
+            Set.of("title", "source", "note", "mixture", "column", "setting", "date", "shelf", "strips on", "strips");
     private static final Set<String> MIXTURE_KEYS = Set.of("name", "note", "dyes", "fades in light");
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
     private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
@@ -39,7 +47,7 @@ public final class CaseReader {
     private static final Set<String> YES = Set.of("yes", "true");
     private static final Set<String> NO = Set.of("no", "false");
 
-    private final SolventData data;
+    private SolventData data;
     private final Problems problems = new Problems();
 
     private CaseReader(SolventData data) {
@@ -63,14 +71,16 @@ public final class CaseReader {
 
     private Case caseIn(Mapping root) {
         Fields fields = Fields.of(root, "a case", CASE_KEYS, problems);
+        Shelf shelf = shelf(fields);
+        data = data.with(shelf.ownValues());
         Fields mixture = inner(fields, "mixture", "a mixture", MIXTURE_KEYS);
         List<Dye> dyes = dyes(mixture);
         Optional<Column> column = column(inner(fields, "column", "a column", COLUMN_KEYS));
         Optional<Setting> setting = setting(fields);
-        List<Solvent> shelf = shelf(fields);
+        Optional<LocalDate> date = date(fields);
         Optional<StationaryPhase> stripPhase =
                 fields.has("strips on") ? phase(fields, "strips on") : column.map(Column::phase);
-        List<Strip> strips = strips(fields, dyes, stripPhase);
+        List<Strip> strips = strips(fields, shelf, dyes, stripPhase);
         Optional<Place> fadesInLight = fadesInLight(mixture);
         String title = fields.requiredText("title");
         String name = mixture.text("name").orElse("the mixture");
@@ -83,10 +93,8 @@ public final class CaseReader {
                 column.orElseThrow(),
                 setting.orElseThrow(),
                 fields.placeOf("setting"),
-                shelf,
-                fields.has("shelf")
-                        ? fields.placeOf("shelf")
-                        : Place.wholeFile(root.place().file()),
+                restocked(shelf),
+                date,
                 strips);
     }
 
@@ -210,11 +218,16 @@ public final class CaseReader {
         return setting;
     }
 
-    private List<Solvent> shelf(Fields fields) {
-        if (!fields.has("shelf")) {
-            return data.solvents();
+    private Shelf shelf(Fields fields) {
+        Optional<Node> node = fields.node("shelf");
+        if (node.isEmpty()) {
+            return Shelf.wholeTable(data, Place.wholeFile(fields.place().file()));
         }
-        List<Solvent> shelf = new ArrayList<>();
+        if (node.get() instanceof Scalar file) {
+            Path beside = Path.of(file.place().file()).resolveSibling(file.text());
+            return new ShelfReader(data, problems).shelf(beside, file.place());
+        }
+        List<Bottle> bottles = new ArrayList<>();
         for (Scalar name : fields.texts("shelf")) {
             Optional<Solvent> solvent = data.solvent(name.text());
             if (solvent.isEmpty() && name.text().contains("+")) {
@@ -226,15 +239,47 @@ public final class CaseReader {
                 continue;
             }
             solvent.ifPresentOrElse(
-                    shelf::add, () -> unknown(name.place(), "solvent", name.text(), data.solventNames()));
+                    found -> bottles.add(Bottle.of(found, name.place())),
+                    () -> unknown(name.place(), "solvent", name.text(), data.solventNames()));
         }
-        return shelf.stream()
-                .distinct()
-                .sorted(Comparator.comparing(Solvent::name))
-                .toList();
+        return new Shelf("", bottles, List.of(), fields.placeOf("shelf"));
     }
 
-    private List<Strip> strips(Fields fields, List<Dye> dyes, Optional<StationaryPhase> phase) {
+    /** The same shelf, its bottles holding the solvents with the shelf's own values. */
+    private Shelf restocked(Shelf shelf) {
+        List<Bottle> bottles = shelf.bottles().stream()
+                .map(bottle -> bottle.holding(Eluent.of(
+                        bottle.contents().parts().stream()
+                                .map(part -> new Eluent.Part(
+                                        data.solvent(part.solvent().name()).orElseThrow(), part.percent()))
+                                .toList(),
+                        bottle.contents().additions())))
+                .toList();
+        return new Shelf(shelf.title(), bottles, shelf.ownValues(), shelf.place());
+    }
+
+    private static Map<String, Eluent> ownNames(Shelf shelf) {
+        return shelf.bottles().stream()
+                .filter(Bottle::isHouseholdBlend)
+                .collect(Collectors.toMap(
+                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
+    }
+
+    private Optional<LocalDate> date(Fields fields) {
+        Optional<String> text = fields.text("date");
+        try {
+            return text.map(LocalDate::parse);
+        } catch (DateTimeException e) {
+            problems.add(
+                    fields.placeOf("date"),
+                    "`" + text.orElse("") + "` is no date",
+                    "year-month-day, such as 2026-03-01",
+                    "write it like that");
+            return Optional.empty();
+        }
+    }
+
+    private List<Strip> strips(Fields fields, Shelf shelf, List<Dye> dyes, Optional<StationaryPhase> phase) {
         List<Node> items = fields.list("strips");
         if (items.isEmpty() && !(fields.has("strips") && !(fields.node("strips").get() instanceof Node.Listing))) {
             problems.add(
@@ -243,7 +288,7 @@ public final class CaseReader {
                     "at least one strip under `strips:`",
                     "run the mixture up a strip in two or three solvents and write down front and travel");
         }
-        StripReader reader = new StripReader(data, dyes, phase, problems);
+        StripReader reader = new StripReader(data, ownNames(shelf), dyes, phase, problems);
         return items.stream().map(reader::strip).flatMap(Optional::stream).toList();
     }
 

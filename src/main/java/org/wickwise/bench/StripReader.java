@@ -2,6 +2,7 @@ package org.wickwise.bench;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -49,12 +50,17 @@ final class StripReader {
     private final Problems problems;
     private final EluentReader eluents;
 
-    StripReader(SolventData data, List<Dye> dyes, Optional<StationaryPhase> usualPhase, Problems problems) {
+    StripReader(
+            SolventData data,
+            Map<String, Eluent> ownNames,
+            List<Dye> dyes,
+            Optional<StationaryPhase> usualPhase,
+            Problems problems) {
         this.data = data;
         this.dyes = new MixtureDyes(dyes, problems);
         this.usualPhase = usualPhase;
         this.problems = problems;
-        this.eluents = new EluentReader(data, problems);
+        this.eluents = new EluentReader(data, ownNames, problems);
     }
 
     Optional<Strip> strip(Node node) {

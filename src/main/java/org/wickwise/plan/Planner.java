@@ -45,6 +45,8 @@ public final class Planner {
             lines.addAll(new RefusalLines(judgement).lines());
         }
         Optional<Eluent> packedWith = packing.map(MayPack::packing);
+        Optional<Route> plentiful = new RouteSearch(judgement, criteria, burden, Set.of(), false).best();
+        lines.addAll(new ShelfLines(judgement).lines(best, packedWith, plentiful));
         lines.addAll(new StripLines(judgement).lines());
         lines.addAll(new FootingLines(judgement, best, poured(best, packedWith)).lines());
         lines.addAll(new AdviceLines(judgement, best, packedWith, topics).lines());
@@ -61,7 +63,7 @@ public final class Planner {
     }
 
     private Optional<Route> search(Judgement judgement, Set<Eluent> forbidden) {
-        return new RouteSearch(judgement, criteria, burden, forbidden).best();
+        return new RouteSearch(judgement, criteria, burden, forbidden, true).best();
     }
 
     /** The best-backed packing before this first eluent: seen before reckoned, light before burdensome. */

@@ -25,6 +25,8 @@ final class RouteSearch {
     private final List<Eluent> eluents;
     private final List<Criterion> criteria;
     private final Burden burden;
+    private final Supply supply;
+    private final boolean stocked;
     private final Map<State, Optional<Route>> bestFrom = new HashMap<>();
     private final Map<State, Optional<Step>> stepInto = new HashMap<>();
     private final Set<Conclusion.LeavesBefore> leavesBefore;
@@ -34,11 +36,14 @@ final class RouteSearch {
     /** @param dyes still on the column, one bit each */
     private record State(int dyes, Optional<Eluent> last) {}
 
-    RouteSearch(Judgement judgement, List<Criterion> criteria, Burden burden, Set<Eluent> forbidden) {
+    /** @param stocked whether a step may take more than the bottles hold; it may not when this is true */
+    RouteSearch(Judgement judgement, List<Criterion> criteria, Burden burden, Set<Eluent> forbidden, boolean stocked) {
         this.judgement = judgement;
         this.dyes = judgement.judged().dyes();
         this.criteria = criteria;
         this.burden = burden;
+        this.supply = new Supply(judgement);
+        this.stocked = stocked;
         this.leavesBefore = Set.copyOf(judgement.all(Conclusion.LeavesBefore.class));
         this.mayNotFollow = Set.copyOf(judgement.all(Conclusion.MayNotFollow.class));
         judgement.all(Conclusion.Behaves.class).forEach(behaves -> behaviours
@@ -122,9 +127,11 @@ final class RouteSearch {
         }
         boolean clean = leaving.stream()
                 .allMatch(first -> staying.stream().allMatch(second -> isBefore(eluent, first, second)));
-        return leaving.isEmpty() || !clean
-                ? Optional.empty()
-                : Optional.of(new Step(eluent, fractions(eluent, leaving), staying));
+        if (leaving.isEmpty() || !clean) {
+            return Optional.empty();
+        }
+        Step step = new Step(eluent, fractions(eluent, leaving), staying);
+        return stocked && !supply.isEnoughFor(step) ? Optional.empty() : Optional.of(step);
     }
 
     private List<List<Dye>> fractions(Eluent eluent, List<Dye> leaving) {

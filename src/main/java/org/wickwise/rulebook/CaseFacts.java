@@ -1,5 +1,6 @@
 package org.wickwise.rulebook;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -9,8 +10,10 @@ import java.util.function.Predicate;
 import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Strip;
+import org.wickwise.substance.Bottle;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Ladder;
+import org.wickwise.substance.Shelf;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.TableValue;
@@ -48,7 +51,7 @@ final class CaseFacts {
     static List<Eluent> eluents(Case written) {
         Set<Eluent> eluents = new TreeSet<>();
         written.strips().forEach(strip -> eluents.add(strip.eluent()));
-        written.shelf().forEach(solvent -> eluents.add(Eluent.neat(solvent)));
+        written.shelf().contents().forEach(eluents::add);
         return List.copyOf(eluents);
     }
 
@@ -81,11 +84,9 @@ final class CaseFacts {
             data.solvents().forEach(other -> data.miscibility()
                     .parting(solvent, other)
                     .ifPresent(reason -> facts.add(new Fact.PartsFrom(eluent, other, reason))));
-            if (!written.shelf().contains(solvent)) {
-                facts.add(new Fact.OffTheShelf(eluent, solvent, written.shelfPlace()));
-            }
         }
         shares(eluent, data, facts);
+        bottles(eluent, written, facts);
         eluent.additions().forEach(addition -> facts.add(new Fact.AdditiveIn(eluent, addition.additive())));
     }
 
@@ -94,6 +95,20 @@ final class CaseFacts {
             facts.add(new Fact.PropertyOf(eluent, percent, value));
         } else if (value.constants().isEmpty()) {
             value.texts().forEach(word -> facts.add(new Fact.WordOf(eluent, word, value)));
+        }
+    }
+
+    private static void bottles(Eluent eluent, Case written, List<Object> facts) {
+        Shelf shelf = written.shelf();
+        shelf.missingFor(eluent).forEach(solvent -> facts.add(new Fact.OffTheShelf(eluent, solvent, shelf.place())));
+        for (Bottle bottle : shelf.bottlesFor(eluent)) {
+            bottle.banned()
+                    .ifPresent(reason -> facts.add(new Fact.Banned(eluent, bottle.name(), reason, bottle.place())));
+            if (written.date().isPresent() && bottle.openedOn().isPresent()) {
+                long months = ChronoUnit.MONTHS.between(
+                        bottle.openedOn().get(), written.date().get());
+                facts.add(new Fact.OpenFor(eluent, bottle.name(), months, bottle.place()));
+            }
         }
     }
 

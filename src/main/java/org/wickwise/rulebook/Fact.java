@@ -169,6 +169,21 @@ public sealed interface Fact {
         }
     }
 
+    record Banned(Eluent eluent, String bottle, String because, Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Stated(bottle + " is banned here: " + because, place);
+        }
+    }
+
+    /** How many whole months a bottle of the eluent has been open on the day of the column. */
+    record OpenFor(Eluent eluent, String bottle, double months, Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Stated(bottle + " has been open for " + Numbers.plain(months, 0) + " months", place);
+        }
+    }
+
     /** A part of the eluent and a solvent that part into two layers. */
     record PartsFrom(Eluent eluent, Solvent solvent, Reason reason) implements Fact, Ground {}
 

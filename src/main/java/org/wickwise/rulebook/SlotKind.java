@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 /** What may stand in a slot of a sentence. Nothing else reaches the engine. */
 final class SlotKind {
 
-    static final Pattern NUMBER = Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: ?(?:%|mm|degC|mPa\\.s|times|of Rf))?");
+    static final Pattern NUMBER =
+            Pattern.compile("(-?\\d+(?:\\.\\d+)?)(?: ?(?:%|mm|degC|mPa\\.s|times|months|of Rf))?");
     static final Pattern LIMIT = Pattern.compile("the (.+)");
     private static final Pattern VARIABLE = Pattern.compile("[A-Z]");
     private static final Map<String, String> TYPE_OF_VARIABLE =

@@ -2,6 +2,8 @@ package org.wickwise.substance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -29,15 +31,22 @@ public final class EluentReader {
     private static final double ADDS_UP_WITHIN_PERCENT = 0.5;
 
     private final SolventData data;
+    private final Map<String, Eluent> ownNames;
     private final Problems problems;
 
-    public EluentReader(SolventData data, Problems problems) {
+    /** @param ownNames what a shelf's household bottles are called, in small letters, and what they hold */
+    public EluentReader(SolventData data, Map<String, Eluent> ownNames, Problems problems) {
         this.data = data;
+        this.ownNames = Map.copyOf(ownNames);
         this.problems = problems;
     }
 
     /** The eluent, or nothing after the problem was reported. */
     public Optional<Eluent> read(Scalar written) {
+        Eluent own = ownNames.get(written.text().strip().toLowerCase(Locale.ROOT));
+        if (own != null) {
+            return Optional.of(own);
+        }
         String[] halves = written.text().strip().split("\\s+with\\s+", 2);
         Optional<List<Part>> parts = parts(written, halves[0].strip());
         Optional<List<Addition>> additions =

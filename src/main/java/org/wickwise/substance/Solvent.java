@@ -1,5 +1,7 @@
 package org.wickwise.substance;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +22,20 @@ public record Solvent(
         return values.getOrDefault(property, List.of()).stream()
                 .filter(TableValue::used)
                 .findFirst();
+    }
+
+    /** The same solvent with some values in use replaced. */
+    Solvent with(List<TableValue> ownValues) {
+        if (ownValues.isEmpty()) {
+            return this;
+        }
+        Map<String, List<TableValue>> changed = new LinkedHashMap<>(values);
+        for (TableValue own : ownValues) {
+            List<TableValue> all = new ArrayList<>(List.of(own));
+            values.getOrDefault(own.property(), List.of()).forEach(printed -> all.add(printed.unused()));
+            changed.put(own.property(), all);
+        }
+        return new Solvent(name, also, family, aqueous, changed);
     }
 
     public OptionalDouble number(String property) {

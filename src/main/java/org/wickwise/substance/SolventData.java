@@ -15,6 +15,16 @@ public record SolventData(
         List<StationaryPhase> stationaryPhases,
         Miscibility miscibility) {
 
+    /** The same table with some values in use replaced; the printed ones stay beside them, unused. */
+    public SolventData with(List<TableValue> ownValues) {
+        List<Solvent> changed = solvents.stream()
+                .map(solvent -> solvent.with(ownValues.stream()
+                        .filter(value -> value.solvent().equals(solvent.name()))
+                        .toList()))
+                .toList();
+        return new SolventData(changed, families, properties, additives, stationaryPhases, miscibility);
+    }
+
     public Optional<Solvent> solvent(String name) {
         return find(solvents, name, Solvent::name, Solvent::also);
     }

@@ -40,6 +40,12 @@ public record TableValue(
         sources = List.copyOf(sources);
     }
 
+    /** The same value, not in use. */
+    TableValue unused() {
+        return new TableValue(
+                solvent, property, texts, number, constants, unit, condition, sources, confidence, false, note, place);
+    }
+
     /** The value with its unit, as printed. */
     public String shown() {
         return String.join(", ", texts) + (unit.equals("none") ? "" : " " + unit);

@@ -106,7 +106,7 @@ class SameCaseSamePlanTest {
                 written.setting(),
                 written.settingPlace(),
                 written.shelf(),
-                written.shelfPlace(),
+                written.date(),
                 strips);
     }
 

@@ -2,6 +2,7 @@ package org.wickwise.substance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wickwise.Shipped;
@@ -30,7 +31,7 @@ class EluentReaderTest {
     })
     void theSameEluentHasOneName(String written, String name) {
         Problems problems = new Problems();
-        EluentReader reader = new EluentReader(Shipped.data(), problems);
+        EluentReader reader = new EluentReader(Shipped.data(), Map.of(), problems);
         assertThat(reader.read(new Scalar(written, new Place("jar", 1)))).get().hasToString(name);
         assertThat(problems.isEmpty()).isTrue();
     }

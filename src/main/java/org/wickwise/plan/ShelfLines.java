@@ -1,0 +1,110 @@
+package org.wickwise.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.Bottle;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Shelf;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.TableValue;
+import org.wickwise.text.Numbers;
+
+/** What the shelf changes: its own values, what it is short of, household bottles that are poured. */
+final class ShelfLines {
+
+    private final Judgement judgement;
+    private final Shelf shelf;
+    private final Supply supply;
+    private final List<PlanLine> lines = new ArrayList<>();
+
+    ShelfLines(Judgement judgement) {
+        this.judgement = judgement;
+        this.shelf = judgement.judged().shelf();
+        this.supply = new Supply(judgement);
+    }
+
+    /** @param plentiful the best route if every bottle were full */
+    List<PlanLine> lines(Optional<Route> route, Optional<Eluent> packing, Optional<Route> plentiful) {
+        ownValues();
+        route.ifPresent(found -> packing.ifPresent(with -> shortOf(found, with)));
+        plentiful.filter(full -> route.filter(full::equals).isEmpty()).ifPresent(this::tooLittle);
+        route.ifPresent(this::household);
+        return lines;
+    }
+
+    private void ownValues() {
+        for (TableValue value : shelf.ownValues()) {
+            String text = "Your shelf's " + value.property() + " of " + value.solvent() + ", " + value.shown()
+                    + ", is used; " + value.note() + ".";
+            lines.add(new PlanLine(
+                    "own-value-" + (lines.size() + 1),
+                    Section.BASIS,
+                    text,
+                    new Reason.Chosen(text, List.of(), List.of(value.reason()))));
+        }
+    }
+
+    private void household(Route route) {
+        for (Step step : route.steps()) {
+            shelf.bottleOf(step.eluent()).filter(Bottle::isHouseholdBlend).ifPresent(bottle -> {
+                String text = step.eluent() + " is what the bottle \"" + bottle.name() + "\" holds.";
+                lines.add(new PlanLine(
+                        "bottle-" + StripLines.slug(bottle.name()),
+                        Section.BASIS,
+                        text,
+                        new Reason.Stated(text, bottle.place())));
+            });
+        }
+    }
+
+    /** A route that would be better, and the bottle that is too empty for it. */
+    private void tooLittle(Route plentiful) {
+        for (Step step : plentiful.steps()) {
+            if (!supply.isEnoughFor(step)) {
+                double needed = supply.neededMillilitres(step).orElseThrow();
+                double held = supply.heldMillilitres(step.eluent()).orElseThrow();
+                String text = "With fuller bottles the plan would be " + plentiful.names() + "; it takes about "
+                        + Numbers.poured(needed) + " mL of " + step.eluent() + ", and the shelf gives "
+                        + Numbers.poured(held) + " mL.";
+                lines.add(new PlanLine("stock", Section.CHOICE, text, stockReason(text, step.eluent())));
+                return;
+            }
+        }
+    }
+
+    private void shortOf(Route route, Eluent packing) {
+        for (Map.Entry<Solvent, Double> need :
+                supply.neededInAll(route, packing).entrySet()) {
+            Eluent neat = Eluent.neat(need.getKey());
+            OptionalDouble held = supply.heldMillilitres(neat);
+            if (held.isPresent() && held.getAsDouble() < need.getValue()) {
+                String text = "The whole plan takes about " + Numbers.poured(need.getValue()) + " mL of " + neat
+                        + ", packing and loading included, and the shelf has " + Numbers.poured(held.getAsDouble())
+                        + " mL: use a narrower column or a shorter bed.";
+                lines.add(
+                        new PlanLine("short-" + StripLines.slug(neat), Section.DOUBTS, text, stockReason(text, neat)));
+            }
+        }
+    }
+
+    private Reason stockReason(String text, Eluent eluent) {
+        List<Reason> grounds = new ArrayList<>();
+        for (Bottle bottle : shelf.bottlesFor(eluent)) {
+            bottle.millilitres()
+                    .ifPresent(amount -> grounds.add(new Reason.Stated(
+                            bottle.name() + " holds " + Numbers.plain(amount, 0) + " mL", bottle.place())));
+        }
+        grounds.add(judgement.limits().get("usual overshoot").reason());
+        return new Reason.Calculated(
+                text,
+                "volume = (1/Rf of the last dye + overshoot) x column volume, summed over what is poured",
+                "V_R = V0/Rf, standard plate theory",
+                grounds);
+    }
+}
