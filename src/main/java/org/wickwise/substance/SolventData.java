@@ -13,7 +13,15 @@ public record SolventData(
         List<String> properties,
         List<Additive> additives,
         List<StationaryPhase> stationaryPhases,
-        Miscibility miscibility) {
+        Miscibility miscibility,
+        List<HazardStatement> hazardStatements) {
+
+    /** A hazard code in words; empty for a code that nobody put into words. */
+    public Optional<HazardStatement> hazard(String code) {
+        return hazardStatements.stream()
+                .filter(known -> known.code().equals(code))
+                .findFirst();
+    }
 
     /** The same table with some values in use replaced; the printed ones stay beside them, unused. */
     public SolventData with(List<TableValue> ownValues) {
@@ -22,7 +30,8 @@ public record SolventData(
                         .filter(value -> value.solvent().equals(solvent.name()))
                         .toList()))
                 .toList();
-        return new SolventData(changed, families, properties, additives, stationaryPhases, miscibility);
+        return new SolventData(
+                changed, families, properties, additives, stationaryPhases, miscibility, hazardStatements);
     }
 
     public Optional<Solvent> solvent(String name) {

@@ -58,7 +58,8 @@ public final class SolventDataReader {
                 List.copyOf(unitOfProperty.keySet()),
                 additives,
                 phases,
-                new Miscibility(List.of()));
+                new Miscibility(List.of()),
+                hazardStatements());
         Miscibility miscibility = new Miscibility(miscibilityGaps(withoutMiscibility));
         problems.throwIfAny();
         return new SolventData(
@@ -67,7 +68,8 @@ public final class SolventDataReader {
                 withoutMiscibility.properties(),
                 additives,
                 phases,
-                miscibility);
+                miscibility,
+                withoutMiscibility.hazardStatements());
     }
 
     private Map<String, String> citations() {
@@ -93,6 +95,16 @@ public final class SolventDataReader {
         }
         additives.sort(Comparator.comparing(Additive::name));
         return List.copyOf(additives);
+    }
+
+    private List<HazardStatement> hazardStatements() {
+        List<HazardStatement> statements = new ArrayList<>();
+        for (Entry entry : entries("hazard-statements.yaml", "statements")) {
+            Fields statement = Fields.ofNode(entry.value(), "a statement", Set.of("words", "group"), problems);
+            statements.add(new HazardStatement(
+                    entry.key().text(), statement.requiredText("words"), statement.requiredText("group")));
+        }
+        return List.copyOf(statements);
     }
 
     private StationaryPhase stationaryPhase(Mapping file) {

@@ -1,0 +1,118 @@
+package org.wickwise.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.wickwise.report.LadderPicture;
+import org.wickwise.report.ShelfText;
+import org.wickwise.substance.Shelf;
+import org.wickwise.substance.ShelfLadder;
+import org.wickwise.substance.ShelfReader;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.SolventData;
+import org.wickwise.substance.SolventDataReader;
+import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.NearMiss;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
+import org.wickwise.text.ProblemsFound;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows a shelf as a ladder of strength, or one solvent with every value and source. */
+@Command(
+        name = "shelf",
+        mixinStandardHelpOptions = true,
+        description = "Shows a shelf as a ladder for a stationary phase, or one solvent with every value and source.",
+        footer = {
+            "",
+            "Without --of the shelf is the whole solvent table. A shelf file lists bottles, what is in them, how much",
+            "is left, which are banned and why; it may build on another shelf and put its own values in the table's place.",
+            "",
+            "  wickwise shelf --for PHASE",
+            "  wickwise shelf --for PHASE --of my-shelf.yaml --as svg > ladder.svg",
+            "  wickwise shelf SOLVENT"
+        })
+final class ShelfCommand implements Callable<Integer> {
+
+    /** How a ladder can be shown. */
+    enum Shape {
+        TEXT,
+        SVG;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    @Parameters(arity = "0..1", paramLabel = "SOLVENT", description = "show this solvent with every value and source")
+    private Optional<String> solvent;
+
+    @Option(names = "--for", paramLabel = "PHASE", description = "the stationary phase to rank for")
+    private Optional<String> phase;
+
+    @Option(names = "--of", paramLabel = "SHELF", description = "a shelf file (default: the whole table)")
+    private Optional<Path> shelfFile;
+
+    @Option(
+            names = "--as",
+            paramLabel = "SHAPE",
+            defaultValue = "text",
+            description = "the shape of the ladder: ${COMPLETION-CANDIDATES} (default: text)")
+    private Shape shape;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        SolventData table = SolventDataReader.read(Workbench.home().resolve("solvent-data"));
+        Shelf shelf = shelfFile
+                .map(file -> ShelfReader.read(file, table))
+                .orElseGet(() -> Shelf.wholeTable(table, Place.wholeFile("solvent-data")));
+        SolventData data = table.with(shelf.ownValues());
+        String answer = solvent.isPresent() ? values(solvent.get(), data) : ladder(shelf, data);
+        spec.commandLine().getOut().print(answer);
+        spec.commandLine().getOut().flush();
+        return ExitCodes.PLANNED;
+    }
+
+    private static String values(String name, SolventData data) {
+        Solvent found = data.solvent(name)
+                .orElseThrow(() -> unknown(
+                        "SOLVENT",
+                        name,
+                        data.solventNames(),
+                        data.solvents().stream().map(Solvent::name).toList()));
+        return ShelfText.of(found, data, Terminal.heading());
+    }
+
+    private String ladder(Shelf shelf, SolventData data) {
+        List<String> phases = data.stationaryPhases().stream()
+                .filter(known -> known.ladder().isPresent())
+                .map(StationaryPhase::name)
+                .toList();
+        String name = phase.orElseThrow(() -> unknown("--for", "", phases, phases));
+        StationaryPhase found = data.stationaryPhase(name)
+                .filter(known -> known.ladder().isPresent())
+                .orElseThrow(() -> unknown("--for", name, phases, phases));
+        ShelfLadder ladder = ShelfLadder.of(shelf, found);
+        return shape == Shape.SVG ? LadderPicture.of(ladder, data) : ShelfText.of(ladder, data, Terminal.heading());
+    }
+
+    private static ProblemsFound unknown(String option, String word, List<String> known, List<String> shown) {
+        String found = word.isEmpty() ? "nothing is said for it" : "`" + word + "` is not known here, or has no ladder";
+        return new ProblemsFound(List.of(new Problem(
+                Place.wholeFile(option),
+                found,
+                "one of " + String.join(", ", shown),
+                word.isEmpty()
+                        ? "choose one, such as " + option + " " + shown.get(0)
+                        : NearMiss.suggestion(word, known, List.of()))));
+    }
+}
