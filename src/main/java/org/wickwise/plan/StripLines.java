@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
@@ -14,6 +15,7 @@ import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Solvent;
 import org.wickwise.text.Words;
 
 /** What the strips show: movement, pairs that do not part, and the eluents that may not go in. */
@@ -39,6 +41,7 @@ final class StripLines {
             }
             fitness(eluent);
         }
+        written.forEach(before -> written.forEach(after -> unmixed(before, after)));
         return lines;
     }
 
@@ -122,6 +125,31 @@ final class StripLines {
                 return;
             }
         }
+    }
+
+    /** Two eluents that may both enter, but not one right after the other; and what may go between them. */
+    private void unmixed(Eluent before, Eluent after) {
+        Conclusion.MayNotFollow conclusion = new Conclusion.MayNotFollow(before, after);
+        boolean bothEnter = Stream.of(before, after)
+                .noneMatch(eluent -> judgement.holds(new Conclusion.Fitness(eluent, Fit.UNFIT)));
+        if (!bothEnter || before.compareTo(after) > 0 || !judgement.holds(conclusion)) {
+            return;
+        }
+        List<String> bridges = judgement.miscibility().between(before, after).stream()
+                .filter(bridge ->
+                        judgement.judged().shelf().bottleOf(Eluent.neat(bridge)).isPresent())
+                .filter(bridge -> !judgement.holds(new Conclusion.Fitness(Eluent.neat(bridge), Fit.UNFIT)))
+                .map(Solvent::name)
+                .toList();
+        String between = bridges.isEmpty()
+                ? "Nothing on the shelf mixes with both."
+                : "Between them goes about one column volume of " + String.join(" or ", bridges)
+                        + ", which mixes with both; it may move dyes, so run a strip in it first.";
+        lines.add(new PlanLine(
+                "unmixed-" + slug(before) + "-" + slug(after),
+                Section.FITNESS,
+                before + " and " + after + " do not mix: neither may directly follow the other. " + between,
+                judgement.reason(conclusion)));
     }
 
     static String slug(Eluent eluent) {

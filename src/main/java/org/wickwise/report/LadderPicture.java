@@ -30,6 +30,9 @@ public final class LadderPicture {
     private static final Map<String, String> LETTER =
             Map.of("burns", "F", "toxic", "T", "harms with time", "L", "skin or eyes", "S", "water life", "W");
 
+    private static final String OTHER_ORDER =
+            "* another scale (polarity index, dielectric constant) would order it otherwise; `shelf` in words says which";
+
     private LadderPicture() {}
 
     public static String of(ShelfLadder ladder, SolventData data) {
@@ -105,13 +108,10 @@ public final class LadderPicture {
     }
 
     private static void footer(StringBuilder svg, ShelfLadder ladder, int below) {
-        text(svg, 20, below, "", "F burns   T toxic   L harms with time   S hurts skin or eyes   W harms water life");
-        text(
-                svg,
-                20,
-                below + LINE,
-                "",
-                "* another scale (polarity index, dielectric constant) would order it otherwise; `shelf` in words says which");
+        text(svg, 20, below, "", "F burns; T toxic; L harms with time; S hurts skin or eyes; W harms water life");
+        if (ladder.rungs().stream().anyMatch(rung -> !rung.differences().isEmpty())) {
+            text(svg, 20, below + LINE, "", OTHER_ORDER);
+        }
         if (!ladder.unranked().isEmpty()) {
             text(svg, 20, below + 2 * LINE, "font-weight=\"bold\"", "Not on this ladder:");
             List<String> names = ladder.unranked().stream().map(Bottle::name).toList();

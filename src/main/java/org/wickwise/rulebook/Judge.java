@@ -64,7 +64,8 @@ public final class Judge {
                     summary.movements(),
                     summary.gaps(),
                     Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing),
-                    rulebook.limits());
+                    rulebook.limits(),
+                    data.miscibility());
         } finally {
             session.dispose();
         }

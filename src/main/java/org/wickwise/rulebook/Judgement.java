@@ -11,6 +11,7 @@ import org.wickwise.strip.Apart;
 import org.wickwise.strip.Movement;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Miscibility;
 
 /**
  * A case judged: what holds, and why. Immutable; the same case gives the same judgement whatever the order of its
@@ -25,7 +26,8 @@ public record Judgement(
         List<Movement> movements,
         List<Apart> gaps,
         Map<Conclusion, Reason.Concluded> reasons,
-        Map<String, Limit> limits) {
+        Map<String, Limit> limits,
+        Miscibility miscibility) {
 
     /** The conclusions of one kind, in a stable order. */
     public <T extends Conclusion> List<T> all(Class<T> kind) {

@@ -6,8 +6,13 @@ import java.util.stream.Stream;
 import org.wickwise.reason.Reason;
 import org.wickwise.text.Place;
 
-/** Which solvents part into two layers. Pairs that are not listed mix. */
-public record Miscibility(List<Gap> gaps) {
+/**
+ * Which solvents part into two layers, and what mixes with both sides. Pairs that are not listed mix.
+ *
+ * @param bridges solvents that go between two that do not mix, the most useful first
+ * @param bridgesFrom where that comes from
+ */
+public record Miscibility(List<Gap> gaps, List<Solvent> bridges, String bridgesFrom) {
 
     private static final double HALF = 50;
 
@@ -46,6 +51,14 @@ public record Miscibility(List<Gap> gaps) {
         return eluent.parts().size() == 2
                 ? parting(eluent.parts().get(0).solvent(), eluent.parts().get(1).solvent())
                 : Optional.empty();
+    }
+
+    /** The solvents that mix with both and may go between them, the most useful first. */
+    public List<Solvent> between(Eluent before, Eluent after) {
+        return bridges.stream()
+                .filter(bridge -> parting(before, Eluent.neat(bridge)).isEmpty())
+                .filter(bridge -> parting(Eluent.neat(bridge), after).isEmpty())
+                .toList();
     }
 
     private static Stream<Solvent> mainParts(Eluent eluent) {

@@ -1,5 +1,6 @@
 package org.wickwise.substance;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -59,6 +60,14 @@ public final class ShelfReader {
      */
     public Shelf shelf(Path file, Place asked) {
         Path whole = file.toAbsolutePath().normalize();
+        if (!Files.isRegularFile(file)) {
+            problems.add(
+                    asked,
+                    "there is no shelf file `" + shown(file) + "`",
+                    "the file of a shelf, beside the file that names it",
+                    "correct its name; a list of solvents stands in brackets: [" + file.getFileName() + ", ...]");
+            return new Shelf("", List.of(), List.of(), asked);
+        }
         if (open.contains(whole)) {
             problems.add(
                     asked,
@@ -209,6 +218,9 @@ public final class ShelfReader {
     }
 
     private void plausible(Fields fields, TableValue known, String unit, OptionalDouble number) {
+        if (unit.isEmpty()) {
+            return;
+        }
         if (!unit.equals(known.unit())) {
             problems.add(
                     fields.placeOf("unit"),

@@ -58,9 +58,9 @@ public final class SolventDataReader {
                 List.copyOf(unitOfProperty.keySet()),
                 additives,
                 phases,
-                new Miscibility(List.of()),
+                new Miscibility(List.of(), List.of(), ""),
                 hazardStatements());
-        Miscibility miscibility = new Miscibility(miscibilityGaps(withoutMiscibility));
+        Miscibility miscibility = miscibility(withoutMiscibility);
         problems.throwIfAny();
         return new SolventData(
                 solvents,
@@ -167,8 +167,9 @@ public final class SolventDataReader {
                 ladder.requiredText("because"));
     }
 
-    private List<Miscibility.Gap> miscibilityGaps(SolventData data) {
-        Fields root = Fields.of(file("miscibility.yaml"), "the miscibility file", Set.of("do not mix"), problems);
+    private Miscibility miscibility(SolventData data) {
+        Fields root =
+                Fields.of(file("miscibility.yaml"), "the miscibility file", Set.of("do not mix", "bridges"), problems);
         List<Miscibility.Gap> gaps = new ArrayList<>();
         for (Node node : root.list("do not mix")) {
             Fields gap =
@@ -180,7 +181,11 @@ public final class SolventDataReader {
                     gap.requiredText("source"),
                     gap.place()));
         }
-        return gaps;
+        Fields bridges = root.node("bridges")
+                .map(node -> Fields.ofNode(node, "the bridges", Set.of("solvents", "source"), problems))
+                .orElseGet(() -> Fields.none(root.place(), "the bridges"));
+        return new Miscibility(
+                List.copyOf(gaps), solventsNamed(bridges.texts("solvents"), data), bridges.requiredText("source"));
     }
 
     private List<Solvent> solventsNamed(List<Scalar> names, SolventData data) {

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 class BrokenFilesTest {
 
     private static final Path MUSEUM = Path.of("src/test/resources/broken");
+    private static final Path SHELVES = Path.of("src/test/resources/broken-shelves");
 
     @TestFactory
     Stream<DynamicTest> everyBrokenFileGetsALocatedMessageWithAWayOut() throws IOException {
@@ -31,8 +32,23 @@ class BrokenFilesTest {
         }
     }
 
+    @TestFactory
+    Stream<DynamicTest> everyBrokenShelfGetsALocatedMessageWithAWayOut() throws IOException {
+        try (Stream<Path> files = Files.list(SHELVES)) {
+            List<Path> sorted = files.sorted().toList();
+            return sorted.stream()
+                    .map(file -> DynamicTest.dynamicTest(
+                            file.getFileName().toString(),
+                            () -> messageOf(file, "shelf", "--for", "silica", "--of", file.toString())));
+        }
+    }
+
     private static void messageOf(Path file) throws IOException {
-        CommandLineRun run = CommandLineRun.of("plan", file.toString());
+        messageOf(file, "plan", file.toString());
+    }
+
+    private static void messageOf(Path file, String... arguments) throws IOException {
+        CommandLineRun run = CommandLineRun.of(arguments);
         SoftAssertions softly = new SoftAssertions();
         softly.assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
         softly.assertThat(run.out()).isEmpty();

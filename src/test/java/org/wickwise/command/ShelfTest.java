@@ -1,0 +1,124 @@
+package org.wickwise.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wickwise.Shipped;
+import org.wickwise.plan.Plan;
+import org.wickwise.plan.PlanLine;
+import org.wickwise.report.Heading;
+import org.wickwise.report.ReasonText;
+
+/** A shelf of one's own: what it changes in a plan, and how it is shown. */
+class ShelfTest {
+
+    private static final Path EVENING = Path.of("docs/examples/ferry-ink-evening.yaml");
+    private static final String SHELF = "docs/examples/evening-shelf.yaml";
+
+    private final Plan plan = Shipped.planOf(EVENING);
+
+    @Test
+    void theEveningShelfChangesTheLastStepToItsHouseholdBottle() {
+        assertThat(Shipped.planOf(Shipped.DEMO).route().orElseThrow().names()).endsWith("then ethanol");
+        assertThat(plan.route().orElseThrow().names())
+                .isEqualTo("heptane + ethyl acetate 9:1, then ethyl acetate, then ethanol + water 24:1");
+        assertThat(why("bottle-window-spirit")).contains("window spirit", SHELF + ":8");
+    }
+
+    @Test
+    void aBannedBottleIsBarredAndWhyShowsTheShelfsFileAndLine() {
+        assertThat(text("fitness-acetone")).contains("the shelf bans a bottle it needs");
+        assertThat(why("fitness-acetone")).contains("it smells, and the room has no hood", SHELF + ":6");
+    }
+
+    @Test
+    void aBottleThatIsTooEmptyIsNotPouredAndThePlanSaysWhatItWouldHaveBeen() {
+        assertThat(text("stock")).contains("then ethanol;", "34 mL of ethanol", "the shelf gives 20 mL");
+        assertThat(why("stock")).contains("ethanol holds 20 mL", "department-shelf.yaml:7");
+    }
+
+    @Test
+    void aValueOfTheShelfGoesBeforeTheTablesAndThePlanSaysSo() {
+        assertThat(text("own-value-1")).contains("76.5 degC", "the table has 77.1 degC");
+        assertThat(why("own-value-1")).contains("label of the bottle", SHELF + ":10");
+    }
+
+    @Test
+    void aShelfGoesBeforeTheShelfItBuildsOn() {
+        String ladder =
+                CommandLineRun.of("shelf", "--for", "silica", "--of", SHELF).out();
+        assertThat(ladder).containsPattern("heptane {2}0\\.01 .*, 500 mL").contains("BANNED: it smells");
+    }
+
+    @Test
+    void whenTheWholePlanTakesMoreThanThereIsItSaysSo(@TempDir Path folder) throws IOException {
+        Files.writeString(
+                folder.resolve("small.yaml"),
+                "shelf: small\nbottles:\n  - {solvent: heptane, amount mL: 60}\n  - {solvent: ethyl acetate}\n  - {solvent: ethanol}\n");
+        String demo =
+                Files.readString(Shipped.DEMO).replace("setting: college\n", "setting: college\nshelf: small.yaml\n");
+        Plan small = Shipped.planOf(Files.writeString(folder.resolve("case.yaml"), demo));
+        assertThat(small.line("short-heptane").map(PlanLine::text).orElse(""))
+                .contains("mL of heptane", "the shelf has 60 mL");
+    }
+
+    @Test
+    void theLadderRunsFromWeakToStrongAndNamesWhatIsNotOnIt() {
+        String ladder = CommandLineRun.of("shelf", "--for", "silica").out();
+        assertThat(ladder)
+                .containsSubsequence(
+                        "pentane", "toluene", "diethyl ether", "acetone", "methanol", "Not on this ladder");
+        assertThat(ladder.substring(ladder.indexOf("Not on this ladder")))
+                .contains("ethanol: no value is known", "water: printed as \"large\"");
+    }
+
+    @Test
+    void onAReversedPhaseTheLadderIsTurnedRound() {
+        assertThat(CommandLineRun.of("shelf", "--for", "C18").out())
+                .containsSubsequence("water  10.2", "methanol  5.1", "hexane  0.1");
+    }
+
+    @Test
+    void everyValueOfASolventIsShownWithUnitConditionAndSource() {
+        String values = CommandLineRun.of("shelf", "EtOAc").out();
+        assertThat(values.replaceAll("\\s+", " "))
+                .contains("used: 77.1 degC, 101.325 kPa [two sources:")
+                .contains("used: 4.4, 1978 revision [from memory, not seen in print:")
+                .contains("also printed: 4.3, 1974 revision");
+        List<String> entries = values.lines()
+                .filter(line -> line.matches("  (used|also printed): .*"))
+                .toList();
+        assertThat(entries).hasSizeGreaterThan(30);
+    }
+
+    @Test
+    void thePictureNamesEveryBottleOnce() {
+        String picture = CommandLineRun.of("shelf", "--for", "silica", "--of", SHELF, "--as", "svg")
+                .out();
+        assertThat(picture).startsWith("<svg").endsWith("</svg>\n");
+        for (String name :
+                List.of(">heptane<", ">ethyl acetate<", ">acetone (banned)<", ">window spirit<", ">water<")) {
+            assertThat(picture).containsOnlyOnce(name);
+        }
+    }
+
+    @Test
+    void withoutAPhaseOrWithAnUnknownOneTheWayOutIsNamed() {
+        assertThat(CommandLineRun.of("shelf").err()).contains("choose one, such as --for C18");
+        assertThat(CommandLineRun.of("shelf", "--for", "slica").err()).contains("did you mean `silica`");
+        assertThat(CommandLineRun.of("shelf", "aceton").err()).contains("did you mean `acetone`");
+    }
+
+    private String text(String label) {
+        return plan.line(label).orElseThrow().text();
+    }
+
+    private String why(String label) {
+        return ReasonText.of(plan.line(label).orElseThrow(), Heading.plain()).replaceAll("\\s+", " ");
+    }
+}
