@@ -28,7 +28,7 @@ public final class LadderPicture {
 
     /** One letter for each kind of harm, explained in the picture. */
     private static final Map<String, String> LETTER =
-            Map.of("burns", "F", "toxic", "T", "harms with time", "L", "skin or eyes", "S", "water life", "W");
+            Map.of("burns", "F", "toxic", "T", "harms with time", "L", "skin or eyes", "S", "life in waters", "W");
 
     private static final String OTHER_ORDER =
             "* another scale (polarity index, dielectric constant) would order it otherwise; `shelf` in words says which";
@@ -108,7 +108,7 @@ public final class LadderPicture {
     }
 
     private static void footer(StringBuilder svg, ShelfLadder ladder, int below) {
-        text(svg, 20, below, "", "F burns; T toxic; L harms with time; S hurts skin or eyes; W harms water life");
+        text(svg, 20, below, "", "F burns; T toxic; L harms with time; S hurts skin or eyes; W harms life in waters");
         if (ladder.rungs().stream().anyMatch(rung -> !rung.differences().isEmpty())) {
             text(svg, 20, below + LINE, "", OTHER_ORDER);
         }
