@@ -43,7 +43,7 @@ public final class CaseReader {
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
     private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
 
-    private static final int MOST_LISTED = 12;
+    private static final int MOST_LISTED = 20;
     private static final Set<String> YES = Set.of("yes", "true");
     private static final Set<String> NO = Set.of("no", "false");
 

@@ -93,20 +93,21 @@ final class ShelfCommand implements Callable<Integer> {
     }
 
     private String ladder(Shelf shelf, SolventData data) {
-        List<String> phases = data.stationaryPhases().stream()
-                .filter(known -> known.ladder().isPresent())
-                .map(StationaryPhase::name)
-                .toList();
+        List<String> phases = data.stationaryPhaseNames();
         String name = phase.orElseThrow(() -> unknown("--for", "", phases, phases));
-        StationaryPhase found = data.stationaryPhase(name)
-                .filter(known -> known.ladder().isPresent())
-                .orElseThrow(() -> unknown("--for", name, phases, phases));
+        StationaryPhase found = data.stationaryPhase(name).orElseThrow(() -> unknown("--for", name, phases, phases));
+        String holds = ShelfText.of(found, Terminal.heading());
+        if (found.ladder().isEmpty()) {
+            return holds;
+        }
         ShelfLadder ladder = ShelfLadder.of(shelf, found);
-        return shape == Shape.SVG ? LadderPicture.of(ladder, data) : ShelfText.of(ladder, data, Terminal.heading());
+        return shape == Shape.SVG
+                ? LadderPicture.of(ladder, data)
+                : ShelfText.of(ladder, data, Terminal.heading()) + holds;
     }
 
     private static ProblemsFound unknown(String option, String word, List<String> known, List<String> shown) {
-        String found = word.isEmpty() ? "nothing is said for it" : "`" + word + "` is not known here, or has no ladder";
+        String found = word.isEmpty() ? "nothing is said for it" : "`" + word + "` is not known here";
         return new ProblemsFound(List.of(new Problem(
                 Place.wholeFile(option),
                 found,

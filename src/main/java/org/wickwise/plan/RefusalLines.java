@@ -50,7 +50,8 @@ final class RefusalLines {
     }
 
     private Reason stuck(Dye dye) {
-        List<Reason> grounds = new ArrayList<>();
+        List<Reason> grounds = new ArrayList<>(
+                List.of(dye.stated(), judgement.judged().column().reason()));
         for (Conclusion.Behaves behaves : judgement.all(Conclusion.Behaves.class)) {
             if (behaves.dye().equals(dye)) {
                 grounds.add(judgement.reason(behaves));
@@ -63,10 +64,12 @@ final class RefusalLines {
     }
 
     private Reason nothingParts() {
-        List<Reason> grounds = judgement.all(Conclusion.Between.class).stream()
+        List<Reason> grounds =
+                new ArrayList<>(List.of(judgement.judged().column().reason()));
+        judgement.all(Conclusion.Between.class).stream()
                 .filter(between -> between.separation() != Conclusion.Separation.PARTED)
-                .map(between -> (Reason) judgement.reason(between))
-                .toList();
+                .map(judgement::reason)
+                .forEach(grounds::add);
         boolean someParted = !judgement.all(Conclusion.LeavesBefore.class).isEmpty();
         String statement = someParted
                 ? "no order of the eluents that may enter brings every dye off without smearing one into another"

@@ -1,9 +1,11 @@
 package org.wickwise.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.wickwise.column.Band;
 import org.wickwise.column.Column;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
@@ -11,7 +13,6 @@ import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.MayPack;
 import org.wickwise.rulebook.Conclusion.PackingKind;
 import org.wickwise.rulebook.Judgement;
-import org.wickwise.strip.Movement.Measured;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -20,13 +21,14 @@ import org.wickwise.text.Words;
 /** What to pack, load and pour, step by step. */
 final class RouteLines {
 
-    private static final String PLATE_THEORY =
-            "V_R = V0 (1 + k) = V0/Rf, standard plate theory; V0 is one column volume";
+    private static final String GRADIENT_THEORY = "fundamental equation of gradient elution, Drake 1955, Freiling 1955;"
+            + " Jandera and Churacek, Gradient Elution in Column Liquid Chromatography, 1985, from memory";
 
     private final Judgement judgement;
     private final Route route;
     private final MayPack packing;
     private final Column column;
+    private final Elution elution;
     private final List<PlanLine> lines = new ArrayList<>();
 
     RouteLines(Judgement judgement, Route route, MayPack packing) {
@@ -34,6 +36,7 @@ final class RouteLines {
         this.route = route;
         this.packing = packing;
         this.column = judgement.judged().column();
+        this.elution = Elution.of(route, judgement);
     }
 
     List<PlanLine> lines() {
@@ -42,6 +45,7 @@ final class RouteLines {
         for (int i = 0; i < route.steps().size(); i++) {
             step(i);
         }
+        apart();
         return lines;
     }
 
@@ -118,7 +122,7 @@ final class RouteLines {
                 Section.STEPS,
                 verb + step.eluent() + estimate + ": " + leaving(step) + staying(step) + ".",
                 reasonOf(step));
-        volume(step, number);
+        volume(step, index);
         collect(step, number);
         if (last) {
             String end = "Stop when the drops run colourless and no colour is left on the bed.";
@@ -147,31 +151,81 @@ final class RouteLines {
                 : "; " + names(step.staying()) + (step.staying().size() == 1 ? " stays" : " stay") + " on the column";
     }
 
-    private void volume(Step step, String number) {
-        List<Measured> measured = step.leaving().stream()
-                .flatMap(dye -> judgement.measured(dye, step.eluent()).stream())
-                .toList();
-        if (measured.isEmpty()) {
+    /** When each dye of a step is to be expected, counted from the first drop of the step's own eluent. */
+    private void volume(Step step, int index) {
+        String number = Integer.toString(index + 1);
+        List<Dye> reckoned =
+                step.leaving().stream().filter(elution.bands()::containsKey).toList();
+        if (reckoned.isEmpty()) {
             String text =
                     "How much it takes was not measured; have three to five column volumes ready and go by the colour.";
             add("volume-" + number, Section.STEPS, text, reasonOf(step));
             return;
         }
-        String each = measured.stream()
-                .map(dye -> dye.dye() + " after about "
-                        + column.inWords(dye.retardationFactor().columnVolumes()))
+        double before = elution.pouredBefore(index);
+        String each = reckoned.stream()
+                .map(dye -> dye + " about " + between(elution.bands().get(dye), before))
                 .collect(Collectors.joining("; "));
-        double overshoot = judgement.limit("usual overshoot");
-        double ready = Criterion.latest(step.leaving(), step.eluent(), judgement) + overshoot;
-        String text = Words.capital(each) + ". Have about " + column.inWords(ready) + " ready.";
-        String formula = measured.stream()
-                .map(dye -> "1/Rf of " + dye.dye() + " = 1/" + Numbers.fixed(dye.value(), 2) + " = "
-                        + Numbers.fixed(dye.retardationFactor().columnVolumes(), 1))
-                .collect(Collectors.joining("; "));
-        List<Reason> grounds =
-                new ArrayList<>(measured.stream().map(Measured::reason).toList());
-        grounds.add(judgement.limits().get("usual overshoot").reason());
-        add("volume-" + number, Section.STEPS, text, new Reason.Calculated(text, formula, PLATE_THEORY, grounds));
+        String text = Words.capital(each) + ", counted from here. Have about "
+                + column.inWords(elution.poured().get(index)) + " ready.";
+        List<Reason> grounds = new ArrayList<>();
+        List<String> terms = new ArrayList<>();
+        for (Dye dye : reckoned) {
+            Band band = elution.bands().get(dye);
+            terms.add(dye + ": middle " + Numbers.fixed(band.middleMillilitres(), 2) + ", sigma "
+                    + Numbers.fixed(band.sigmaMillilitres(), 2) + " column volumes from the first drop of step 1");
+            route.steps().subList(0, index + 1).forEach(poured -> judgement
+                    .measured(dye, poured.eluent())
+                    .ifPresent(measured -> grounds.add(measured.reason())));
+        }
+        grounds.add(judgement.limits().get("plates of a hand-packed column").reason());
+        String formula =
+                "k = 1/Rf - 1; each eluent moves a dye dV/(V0 k) of the bed; V_R = V0 + volume used; from and to are"
+                        + " two standard deviations away: " + String.join("; ", terms);
+        add("volume-" + number, Section.STEPS, text, new Reason.Calculated(text, formula, GRADIENT_THEORY, grounds));
+    }
+
+    /** "2.4 to 3.6 column volumes (39 to 59 mL)". */
+    private String between(Band band, double before) {
+        double from = Math.max(0, band.fromMillilitres() - before);
+        double to = band.toMillilitres() - before;
+        String words = Numbers.plain(from, 1) + " to " + Numbers.plain(to, 1) + " column volumes";
+        return column.columnVolumeMillilitres().isEmpty()
+                ? words
+                : words + " ("
+                        + Numbers.poured(from * column.columnVolumeMillilitres().getAsDouble()) + " to "
+                        + Numbers.poured(to * column.columnVolumeMillilitres().getAsDouble()) + " mL)";
+    }
+
+    /** How well the bands part, where all of them were measured. */
+    private void apart() {
+        List<Dye> inOrder = elution.bands().keySet().stream()
+                .sorted(Comparator.comparingDouble(
+                        dye -> elution.bands().get(dye).middleMillilitres()))
+                .toList();
+        if (inOrder.size() < 2) {
+            return;
+        }
+        List<String> pairs = new ArrayList<>();
+        List<Reason> grounds = new ArrayList<>();
+        for (int i = 1; i < inOrder.size(); i++) {
+            Band earlier = elution.bands().get(inOrder.get(i - 1));
+            Band later = elution.bands().get(inOrder.get(i));
+            pairs.add(inOrder.get(i - 1) + " and " + inOrder.get(i) + " "
+                    + Numbers.fixed(earlier.resolutionTo(later), 1));
+        }
+        grounds.add(judgement.limits().get("plates of a hand-packed column").reason());
+        route.steps().forEach(step -> step.leaving()
+                .forEach(dye ->
+                        judgement.measured(dye, step.eluent()).ifPresent(measured -> grounds.add(measured.reason()))));
+        String text = "Reckoned resolution of neighbours: " + String.join("; ", pairs)
+                + ". At 1.5 two bands are parted to the base line, at 1.0 they overlap a little. Estimated from the strips,"
+                + " not seen on a column.";
+        add(
+                "apart",
+                Section.STEPS,
+                text,
+                new Reason.Calculated(text, "Rs = (V2 - V1) / (2 (sigma1 + sigma2))", GRADIENT_THEORY, grounds));
     }
 
     private void collect(Step step, String number) {

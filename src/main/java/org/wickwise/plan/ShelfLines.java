@@ -100,10 +100,10 @@ final class ShelfLines {
                     .ifPresent(amount -> grounds.add(new Reason.Stated(
                             bottle.name() + " holds " + Numbers.plain(amount, 0) + " mL", bottle.place())));
         }
-        grounds.add(judgement.limits().get("usual overshoot").reason());
+        grounds.add(judgement.limits().get("plates of a hand-packed column").reason());
         return new Reason.Calculated(
                 text,
-                "volume = (1/Rf of the last dye + overshoot) x column volume, summed over what is poured",
+                "volume = V0/Rf (1 + 2/sqrt(N)) of the last dye of each step, summed over what is poured",
                 "V_R = V0/Rf, standard plate theory",
                 grounds);
     }

@@ -11,14 +11,14 @@ import org.wickwise.substance.Solvent;
 /** Whether the bottles hold enough. Only asked where the column's size and the bottles' amounts are known. */
 record Supply(Judgement judgement) {
 
-    /** What a step takes in millilitres: until its last dye is off, and the usual overshoot. */
+    /** What a step takes in millilitres until the tail of its last band is off: V0/Rf (1 + 2/sqrt(N)). */
     OptionalDouble neededMillilitres(Step step) {
         OptionalDouble columnVolume = judgement.judged().column().columnVolumeMillilitres();
         if (columnVolume.isEmpty()) {
             return columnVolume;
         }
-        double columnVolumes =
-                Criterion.latest(step.leaving(), step.eluent(), judgement) + judgement.limit("usual overshoot");
+        double tail = 1 + 2 / Math.sqrt(judgement.limit("plates of a hand-packed column"));
+        double columnVolumes = tail * Criterion.latest(step.leaving(), step.eluent(), judgement);
         return OptionalDouble.of(columnVolumes * columnVolume.getAsDouble());
     }
 

@@ -11,6 +11,7 @@ import org.wickwise.substance.ShelfLadder;
 import org.wickwise.substance.ShelfLadder.Rung;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
+import org.wickwise.substance.StationaryPhase;
 import org.wickwise.substance.TableValue;
 import org.wickwise.text.Numbers;
 
@@ -56,6 +57,33 @@ public final class ShelfText {
             text.append("\n").append(heading.marked("Not on this ladder")).append("\n");
             ladder.unranked()
                     .forEach(bottle -> text.append(wrapped(bottle.name() + ": " + whyUnranked(bottle, ladder), 2)));
+        }
+        return text.toString();
+    }
+
+    /** What a stationary phase holds, what to keep away from it, and which strips speak for it. */
+    public static String of(StationaryPhase phase, Heading heading) {
+        StringBuilder text = new StringBuilder();
+        if (phase.ladder().isEmpty()) {
+            text.append(wrapped("No table ranks solvents on " + phase.name() + "; only strips tell.", 0));
+        }
+        if (!phase.holds().isEmpty()) {
+            text.append("\n")
+                    .append(heading.marked("How " + phase.name() + " holds dyes"))
+                    .append("\n");
+            phase.holds().forEach((dyeClass, words) -> text.append(wrapped(dyeClass + ": " + words, 2)));
+        }
+        if (!phase.keepAway().isEmpty()) {
+            text.append("\n").append(heading.marked("Keep away from it")).append("\n");
+            phase.keepAway().forEach(words -> text.append(wrapped(words, 2)));
+        }
+        text.append("\n").append(heading.marked("Before the load")).append("\n");
+        text.append(wrapped(phase.conditioning(), 2));
+        if (!phase.stripsThatSpeakForIt().isEmpty()) {
+            text.append(wrapped(
+                    "Strips on " + String.join(", ", phase.stripsThatSpeakForIt())
+                            + " give at least the order of neutral dyes on it.",
+                    2));
         }
         return text.toString();
     }
