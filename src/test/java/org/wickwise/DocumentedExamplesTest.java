@@ -7,11 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.wickwise.command.CommandLineRun;
+import org.wickwise.text.Fields;
+import org.wickwise.text.Node;
+import org.wickwise.text.Problems;
+import org.wickwise.text.YamlFile;
 
 /**
  * Runs what README and docs show. In a block marked {@code console} a line {@code $ wickwise ...} is executed, and the
@@ -48,6 +53,23 @@ class DocumentedExamplesTest {
                 if (!Files.exists(parent.resolve(link.group(1)))) {
                     missing.add(document + " points at " + link.group(1));
                 }
+            }
+        }
+        assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void thePageOnRuleWritingListsEverySentenceOfTheVocabulary() throws IOException {
+        String page = Files.readString(Path.of("docs/rule-writing.md"));
+        List<String> missing = new ArrayList<>();
+        for (String name : YamlFile.namesIn(Path.of("rules/words"))) {
+            Fields words = Fields.of(
+                    YamlFile.read(Path.of("rules/words", name)), "words", Set.of("about", "sentences"), new Problems());
+            for (Node sentence : words.list("sentences")) {
+                Fields.ofNode(sentence, "a sentence", Set.of("say", "means", "concludes", "example"), new Problems())
+                        .text("example")
+                        .filter(example -> !page.contains(example))
+                        .ifPresent(missing::add);
             }
         }
         assertThat(missing).isEmpty();

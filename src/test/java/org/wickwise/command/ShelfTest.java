@@ -121,4 +121,20 @@ class ShelfTest {
     private String why(String label) {
         return ReasonText.of(plan.line(label).orElseThrow(), Heading.plain()).replaceAll("\\s+", " ");
     }
+
+    @Test
+    void aPhaseWithoutALadderStillSaysWhatItHoldsAndWhatToKeepAway() {
+        assertThat(CommandLineRun.of("shelf", "--for", "paper").out())
+                .contains("No table ranks solvents on cellulose", "How cellulose holds dyes", "Keep away from it");
+    }
+
+    @Test
+    void theTableExplainsEveryDisagreementItFindsInItself() {
+        CommandLineRun run = CommandLineRun.of("table");
+        assertThat(run.code()).isEqualTo(ExitCodes.PLANNED);
+        assertThat(run.out())
+                .contains("39 solvents", "butyl acetate, flammability code", "Explained:")
+                .contains("Where other scales order solvents differently", "alumina: 2-propanol stands above")
+                .doesNotContain("NOT EXPLAINED");
+    }
 }
