@@ -27,25 +27,25 @@ class ShelfTest {
         assertThat(Shipped.planOf(Shipped.DEMO).route().orElseThrow().names()).endsWith("then ethanol");
         assertThat(plan.route().orElseThrow().names())
                 .isEqualTo("heptane + ethyl acetate 9:1, then ethyl acetate, then ethanol + water 24:1");
-        assertThat(why("bottle-window-spirit")).contains("window spirit", SHELF + ":8");
+        assertThat(why("bottle-window-spirit")).contains("window spirit", SHELF + ":9");
     }
 
     @Test
     void aBannedBottleIsBarredAndWhyShowsTheShelfsFileAndLine() {
         assertThat(text("fitness-acetone")).contains("the shelf bans a bottle it needs");
-        assertThat(why("fitness-acetone")).contains("it smells, and the room has no hood", SHELF + ":6");
+        assertThat(why("fitness-acetone")).contains("it smells, and the room has no hood", SHELF + ":7");
     }
 
     @Test
     void aBottleThatIsTooEmptyIsNotPouredAndThePlanSaysWhatItWouldHaveBeen() {
         assertThat(text("stock")).contains("then ethanol;", "31 mL of ethanol", "the shelf gives 20 mL");
-        assertThat(why("stock")).contains("ethanol holds 20 mL", "department-shelf.yaml:7");
+        assertThat(why("stock")).contains("ethanol holds 20 mL", "department-shelf.yaml:8");
     }
 
     @Test
     void aValueOfTheShelfGoesBeforeTheTablesAndThePlanSaysSo() {
         assertThat(text("own-value-1")).contains("76.5 degC", "the table has 77.1 degC");
-        assertThat(why("own-value-1")).contains("label of the bottle", SHELF + ":10");
+        assertThat(why("own-value-1")).contains("label of the bottle", SHELF + ":11");
     }
 
     @Test
