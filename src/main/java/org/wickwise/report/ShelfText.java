@@ -122,9 +122,14 @@ public final class ShelfText {
         String why = value.used() && !value.note().isEmpty() ? " Chosen because " + value.note() + "." : "";
         String confidence = value.confidence().equals(MEMORY) ? "from memory, not seen in print" : value.confidence();
         return wrapped(
-                used + value.shown() + ", " + value.condition() + " [" + confidence + ": "
+                used + value.shown() + withoutUnit(value) + ", " + value.condition() + " [" + confidence + ": "
                         + String.join("; ", value.sources()) + "]" + why,
                 2);
+    }
+
+    /** A bare number says that it has no unit on purpose. */
+    private static String withoutUnit(TableValue value) {
+        return value.unit().equals("none") && value.number().isPresent() ? " (no unit)" : "";
     }
 
     private static String stock(Bottle bottle) {

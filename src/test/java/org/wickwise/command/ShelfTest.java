@@ -88,8 +88,8 @@ class ShelfTest {
         String values = CommandLineRun.of("shelf", "EtOAc").out();
         assertThat(values.replaceAll("\\s+", " "))
                 .contains("used: 77.1 degC, 101.325 kPa [two sources:")
-                .contains("used: 4.4, 1978 revision [from memory, not seen in print:")
-                .contains("also printed: 4.3, 1974 revision");
+                .contains("used: 4.4 (no unit), 1978 revision [from memory, not seen in print:")
+                .contains("also printed: 4.3 (no unit), 1974 revision");
         List<String> entries = values.lines()
                 .filter(line -> line.matches("  (used|also printed): .*"))
                 .toList();
