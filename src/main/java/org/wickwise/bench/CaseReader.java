@@ -7,20 +7,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
-import org.wickwise.substance.Bottle;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.DyeClass;
-import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Shelf;
-import org.wickwise.substance.ShelfReader;
-import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Fields;
@@ -71,7 +65,7 @@ public final class CaseReader {
 
     private Case caseIn(Mapping root) {
         Fields fields = Fields.of(root, "a case", CASE_KEYS, problems);
-        Shelf shelf = shelf(fields);
+        Shelf shelf = new CaseShelf(data, problems).shelf(fields);
         data = data.with(shelf.ownValues());
         Fields mixture = inner(fields, "mixture", "a mixture", MIXTURE_KEYS);
         List<Dye> dyes = dyes(mixture);
@@ -93,7 +87,7 @@ public final class CaseReader {
                 column.orElseThrow(),
                 setting.orElseThrow(),
                 fields.placeOf("setting"),
-                restocked(shelf),
+                CaseShelf.restocked(shelf, data),
                 date,
                 strips);
     }
@@ -218,53 +212,6 @@ public final class CaseReader {
         return setting;
     }
 
-    private Shelf shelf(Fields fields) {
-        Optional<Node> node = fields.node("shelf");
-        if (node.isEmpty()) {
-            return Shelf.wholeTable(data, Place.wholeFile(fields.place().file()));
-        }
-        if (node.get() instanceof Scalar file) {
-            Path beside = Path.of(file.place().file()).resolveSibling(file.text());
-            return new ShelfReader(data, problems).shelf(beside, file.place());
-        }
-        List<Bottle> bottles = new ArrayList<>();
-        for (Scalar name : fields.texts("shelf")) {
-            Optional<Solvent> solvent = data.solvent(name.text());
-            if (solvent.isEmpty() && name.text().contains("+")) {
-                problems.add(
-                        name.place(),
-                        "the shelf lists the blend `" + name.text() + "`",
-                        "bottles, one solvent each",
-                        "list its solvents one by one; any blend of them can then be poured");
-                continue;
-            }
-            solvent.ifPresentOrElse(
-                    found -> bottles.add(Bottle.of(found, name.place())),
-                    () -> unknown(name.place(), "solvent", name.text(), data.solventNames()));
-        }
-        return new Shelf("", bottles, List.of(), fields.placeOf("shelf"));
-    }
-
-    /** The same shelf, its bottles holding the solvents with the shelf's own values. */
-    private Shelf restocked(Shelf shelf) {
-        List<Bottle> bottles = shelf.bottles().stream()
-                .map(bottle -> bottle.holding(Eluent.of(
-                        bottle.contents().parts().stream()
-                                .map(part -> new Eluent.Part(
-                                        data.solvent(part.solvent().name()).orElseThrow(), part.percent()))
-                                .toList(),
-                        bottle.contents().additions())))
-                .toList();
-        return new Shelf(shelf.title(), bottles, shelf.ownValues(), shelf.place());
-    }
-
-    private static Map<String, Eluent> ownNames(Shelf shelf) {
-        return shelf.bottles().stream()
-                .filter(Bottle::isHouseholdBlend)
-                .collect(Collectors.toMap(
-                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
-    }
-
     private Optional<LocalDate> date(Fields fields) {
         Optional<String> text = fields.text("date");
         try {
@@ -288,7 +235,7 @@ public final class CaseReader {
                     "at least one strip under `strips:`",
                     "run the mixture up a strip in two or three solvents and write down front and travel");
         }
-        StripReader reader = new StripReader(data, ownNames(shelf), dyes, phase, problems);
+        StripReader reader = new StripReader(data, CaseShelf.ownNames(shelf), dyes, phase, problems);
         return items.stream().map(reader::strip).flatMap(Optional::stream).toList();
     }
 

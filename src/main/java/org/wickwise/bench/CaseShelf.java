@@ -1,0 +1,89 @@
+package org.wickwise.bench;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.wickwise.substance.Bottle;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Shelf;
+import org.wickwise.substance.ShelfReader;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.SolventData;
+import org.wickwise.text.Fields;
+import org.wickwise.text.NearMiss;
+import org.wickwise.text.Node;
+import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problems;
+
+/** Reads what a case says of its shelf: a list of solvents, the file of a shelf, or nothing. */
+final class CaseShelf {
+
+    private final SolventData data;
+    private final Problems problems;
+
+    CaseShelf(SolventData data, Problems problems) {
+        this.data = data;
+        this.problems = problems;
+    }
+
+    /** The shelf of a case, its problems reported; the whole table when the case names none. */
+    Shelf shelf(Fields fields) {
+        Optional<Node> node = fields.node("shelf");
+        if (node.isEmpty()) {
+            return Shelf.wholeTable(data, Place.wholeFile(fields.place().file()));
+        }
+        if (node.get() instanceof Scalar file) {
+            Path beside = Path.of(file.place().file()).resolveSibling(file.text());
+            return new ShelfReader(data, problems).shelf(beside, file.place());
+        }
+        List<Bottle> bottles = new ArrayList<>();
+        for (Scalar name : fields.texts("shelf")) {
+            Optional<Solvent> solvent = data.solvent(name.text());
+            if (solvent.isEmpty() && name.text().contains("+")) {
+                problems.add(
+                        name.place(),
+                        "the shelf lists the blend `" + name.text() + "`",
+                        "bottles, one solvent each",
+                        "list its solvents one by one; any blend of them can then be poured");
+                continue;
+            }
+            solvent.ifPresentOrElse(
+                    found -> bottles.add(Bottle.of(found, name.place())),
+                    () -> problems.add(
+                            name.place(),
+                            "`" + name.text() + "` is not a known solvent",
+                            "one of its " + data.solvents().size() + " solvents",
+                            NearMiss.suggestion(
+                                    name.text(),
+                                    data.solventNames(),
+                                    data.solvents().stream().map(Solvent::name).toList())));
+        }
+        return new Shelf("", bottles, List.of(), fields.placeOf("shelf"));
+    }
+
+    /** The same shelf, its bottles holding the solvents with the shelf's own values. */
+    static Shelf restocked(Shelf shelf, SolventData data) {
+        List<Bottle> bottles = shelf.bottles().stream()
+                .map(bottle -> bottle.holding(Eluent.of(
+                        bottle.contents().parts().stream()
+                                .map(part -> new Eluent.Part(
+                                        data.solvent(part.solvent().name()).orElseThrow(), part.percent()))
+                                .toList(),
+                        bottle.contents().additions())))
+                .toList();
+        return new Shelf(shelf.title(), bottles, shelf.ownValues(), shelf.place());
+    }
+
+    /** What the household bottles are called, in small letters, and what they hold. */
+    static Map<String, Eluent> ownNames(Shelf shelf) {
+        return shelf.bottles().stream()
+                .filter(Bottle::isHouseholdBlend)
+                .collect(Collectors.toMap(
+                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
+    }
+}
