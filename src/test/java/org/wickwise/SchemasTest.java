@@ -1,22 +1,35 @@
 package org.wickwise;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaId;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion;
-import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -25,178 +38,566 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wickwise.bench.CaseReader;
+import org.wickwise.bench.Setting;
+import org.wickwise.plan.Planner;
+import org.wickwise.rulebook.Rulebook;
+import org.wickwise.strip.Behaviour;
+import org.wickwise.strip.GapLook;
+import org.wickwise.strip.Mishap;
+import org.wickwise.substance.DyeClass;
+import org.wickwise.substance.KnownDisagreements;
 import org.wickwise.substance.ShelfReader;
+import org.wickwise.substance.Solvent;
+import org.wickwise.substance.SolventDataReader;
+import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
 
-/** The JSON Schemas that help an editor: every shipped file obeys its own and names it, and they know the readers' keys. */
+/**
+ * Holds the schemas that editors check with ({@code docs/schemas}) against the shipped files, against broken files, and
+ * against the keys and words the readers take.
+ */
 class SchemasTest {
 
     private static final Path SCHEMAS = Path.of("docs/schemas");
+    private static final Path BROKEN = Path.of("src/test/resources");
+    private static final String SHARED = "shared";
+    private static final List<Path> FOLDERS =
+            List.of(Path.of("docs/examples"), Path.of("rules"), Path.of("solvent-data"), Shipped.PUBLISHED);
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
 
-    /** Which schema the files of a folder, or one file, obey. */
-    private static final List<String[]> KINDS = List.of(
-            new String[] {"docs/examples", "ferry-ink.*", "case"},
-            new String[] {"docs/examples", ".*shelf", "shelf"},
-            new String[] {"src/test/resources/published", ".*", "case"},
-            new String[] {"solvent-data/solvents", ".*", "solvent"},
-            new String[] {"solvent-data/stationary-phases", ".*", "stationary-phase"},
-            new String[] {"solvent-data", "sources", "sources"},
-            new String[] {"solvent-data", "properties", "properties"},
-            new String[] {"solvent-data", "families", "families"},
-            new String[] {"solvent-data", "additives", "additives"},
-            new String[] {"solvent-data", "miscibility", "miscibility"},
-            new String[] {"solvent-data", "hazard-statements", "hazard-statements"},
-            new String[] {"solvent-data", "known-disagreements", "known-disagreements"},
-            new String[] {"rules/layers", ".*", "rule-layer"},
-            new String[] {"rules/words", ".*", "words"},
-            new String[] {"rules/examples", ".*", "rule-examples"},
-            new String[] {"rules/examples/shelves", ".*", "shelf"},
-            new String[] {"rules", "limits", "limits"},
-            new String[] {"rules", "preferences", "preferences"},
-            new String[] {"rules", "topics", "topics"});
+    /** @param files a glob; the first row that fits a file says which schema it follows */
+    record Follows(String files, String schema) {}
 
-    record Shipped(Path file, String schema) {}
+    private static final List<Follows> TABLE = List.of(
+            new Follows("docs/examples/*shelf.yaml", "shelf"),
+            new Follows("docs/examples/*.yaml", "case"),
+            new Follows("src/test/resources/published/*.yaml", "case"),
+            new Follows("rules/examples/shelves/*.yaml", "shelf"),
+            new Follows("rules/examples/*.yaml", "rule-examples"),
+            new Follows("rules/layers/*.yaml", "rule-layer"),
+            new Follows("rules/words/*.yaml", "words"),
+            new Follows("rules/limits.yaml", "limits"),
+            new Follows("rules/preferences.yaml", "preferences"),
+            new Follows("rules/topics.yaml", "topics"),
+            new Follows("solvent-data/solvents/*.yaml", "solvent"),
+            new Follows("solvent-data/stationary-phases/*.yaml", "stationary-phase"),
+            new Follows("solvent-data/additives.yaml", "additives"),
+            new Follows("solvent-data/families.yaml", "families"),
+            new Follows("solvent-data/hazard-statements.yaml", "hazard-statements"),
+            new Follows("solvent-data/known-disagreements.yaml", "known-disagreements"),
+            new Follows("solvent-data/miscibility.yaml", "miscibility"),
+            new Follows("solvent-data/properties.yaml", "properties"),
+            new Follows("solvent-data/sources.yaml", "sources"));
 
     @TestFactory
-    Stream<DynamicTest> everyShippedFileObeysItsSchema() throws IOException {
-        return shipped().stream()
-                .map(shipped -> DynamicTest.dynamicTest(shipped.file().toString(), () -> assertThat(messages(
-                                shipped.schema(), YAML.readTree(shipped.file().toFile())))
-                        .isEmpty()));
+    Stream<DynamicTest> everyShippedFileFollowsItsSchema() {
+        return shippedFiles().stream()
+                .map(file ->
+                        DynamicTest.dynamicTest(file.toString(), () -> assertThat(errors(schemaOf(file), yaml(file)))
+                                .isEmpty()));
     }
 
     @Test
     void everyShippedFileNamesItsSchema() throws IOException {
         List<String> silent = new ArrayList<>();
-        for (Shipped shipped : shipped()) {
-            if (shipped.file().startsWith("src")) {
-                continue;
-            }
-            String up = "../".repeat(shipped.file().getNameCount() - 1);
-            String line = "# yaml-language-server: $schema=" + up + "docs/schemas/" + shipped.schema() + ".schema.json";
-            if (Files.readAllLines(shipped.file()).stream().noneMatch(line::equals)) {
-                silent.add(shipped.file() + " lacks " + line);
+        for (Path file : shippedFiles()) {
+            String up = "../".repeat(file.getNameCount() - 1);
+            String line = "# yaml-language-server: $schema=" + up + SCHEMAS + "/" + schemaOf(file) + ".schema.json";
+            if (!file.startsWith("src") && !Files.readAllLines(file).contains(line)) {
+                silent.add(file + " lacks " + line);
             }
         }
         assertThat(silent).isEmpty();
     }
 
+    @TestFactory
+    Stream<DynamicTest> noSchemaTakesAnUnknownKey() {
+        return TABLE.stream()
+                .flatMap(row ->
+                        shippedFiles().stream()
+                                .filter(file -> schemaOf(file).equals(row.schema()))
+                                .findFirst()
+                                .stream())
+                .distinct()
+                .map(file -> DynamicTest.dynamicTest(schemaOf(file), () -> {
+                    JsonNode changed = ((ObjectNode) yaml(file)).put("zzz", 1);
+                    assertThat(errors(schemaOf(file), changed)).hasSize(1);
+                }));
+    }
+
     @Test
-    void everyShippedFileHasAKind() throws IOException {
-        Set<Path> known = new TreeSet<>(shipped().stream().map(Shipped::file).toList());
-        for (String folder : List.of("rules", "solvent-data", "docs")) {
-            try (Stream<Path> files = Files.walk(Path.of(folder))) {
-                assertThat(files.filter(file -> file.toString().endsWith(".yaml")))
-                        .allMatch(known::contains);
-            }
-        }
+    void everySchemaIsForSomeFiles() {
+        Set<String> inTable = TABLE.stream().map(Follows::schema).collect(Collectors.toCollection(TreeSet::new));
+        inTable.add(SHARED);
+        assertThat(schemaNames()).isEqualTo(inTable);
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "a-bed-of-zero",
+                "a-blend-on-the-shelf",
+                "a-blend-without-shares",
+                "a-decimal-comma-in-braces",
+                "a-front-and-no-spots",
+                "a-front-of-eight-point-two",
+                "a-front-of-five-metres",
+                "a-front-of-zero",
+                "a-gap-without-a-dye-behind",
+                "a-gap-without-looks",
+                "a-list-instead-of-keys",
+                "a-mishap-outside-a-list",
+                "a-negative-bore",
+                "a-negative-front",
+                "a-negative-travel",
+                "a-plus-in-a-dye-name",
+                "a-ruler-of-fifty-millimetres",
+                "a-sentence-instead-of-keys",
+                "a-share-of-one-solvent",
+                "a-shelf-of-one-word",
+                "a-solvent-name-with-a-comma-in-braces",
+                "a-solvent-with-a-short-name-inside",
+                "a-strip-of-one-word",
+                "an-empty-strip-list",
+                "an-empty-title",
+                "an-rf-above-one",
+                "an-rf-in-hundredths",
+                "an-unknown-gap-word",
+                "an-unknown-mishap",
+                "an-unknown-movement",
+                "an-unknown-solvent",
+                "an-unknown-solvent-on-the-shelf",
+                "bore-in-words",
+                "brackets-in-brackets",
+                "column-is-a-word",
+                "dyes-in-a-sentence",
+                "fades-perhaps",
+                "front-in-centimetres",
+                "many-mistakes-at-once",
+                "misspelt-case-key",
+                "misspelt-dyes",
+                "misspelt-front",
+                "misspelt-looks",
+                "misspelt-mixture",
+                "misspelt-solvent",
+                "misspelt-stationary-phase",
+                "misspelt-travel",
+                "mixture-is-a-word",
+                "nine-dyes",
+                "no-column",
+                "no-dye-name",
+                "no-mixture",
+                "no-setting",
+                "no-solvent",
+                "no-stationary-phase",
+                "no-strips",
+                "no-title",
+                "not-seen-is-a-word",
+                "one-dye",
+                "one-strip-without-its-dash",
+                "replicate-zero",
+                "travel-in-words",
+                "travel-of-two-numbers",
+                "travel-with-a-decimal-comma",
+                "travel-with-its-unit",
+                "travel-without-a-front",
+                "travel-without-names",
                 "unknown-case-key",
-                "unknown-strip-key",
+                "unknown-column-key",
+                "unknown-dye-class",
                 "unknown-dye-key",
                 "unknown-gap-key",
-                "unknown-column-key",
-                "no-title",
-                "no-column",
-                "one-dye",
-                "nine-dyes",
+                "unknown-mixture-key",
+                "unknown-phase-on-a-strip",
                 "unknown-setting",
-                "unknown-dye-class",
-                "an-unknown-movement",
-                "an-unknown-mishap",
-                "an-rf-above-one",
-                "front-in-centimetres",
-                "an-empty-strip-list"
+                "unknown-stationary-phase",
+                "unknown-strip-key"
             })
-    void whatTheReaderRefusesTheSchemaRefusesToo(String broken) throws IOException {
-        JsonNode file = YAML.readTree(
-                Path.of("src/test/resources/broken", broken + ".yaml").toFile());
-        assertThat(messages("case", file)).isNotEmpty();
+    void aBrokenCaseIsRefused(String name) {
+        assertThat(errors("case", yaml(BROKEN.resolve("broken/" + name + ".yaml"))))
+                .isNotEmpty();
     }
 
-    /** The reader is provoked with an unknown key; its message lists the keys it takes. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "a-bottle-of-nothing",
+                "a-date-in-another-order",
+                "a-household-bottle-without-a-name",
+                "a-negative-amount",
+                "a-price-in-words",
+                "a-property-nobody-knows",
+                "a-solvent-nobody-knows",
+                "a-value-in-another-unit",
+                "a-value-without-a-source",
+                "a-value-without-unit-and-condition",
+                "an-unknown-bottle-key"
+            })
+    void aBrokenShelfIsRefused(String name) {
+        assertThat(errors("shelf", yaml(BROKEN.resolve("broken-shelves/" + name + ".yaml"))))
+                .isNotEmpty();
+    }
+
+    /** One slip in a shipped file: what stands there, and what somebody wrote instead. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "a case | /properties | zzz: 1",
-                "a mixture | /properties/mixture/properties | mixture: {zzz: 1}",
-                "a dye | /properties/mixture/properties/dyes/items/anyOf/1/properties | mixture: {dyes: [{zzz: 1}]}",
-                "a column | /properties/column/properties | column: {zzz: 1}",
-                "a strip | /properties/strips/items/properties | strips: [{zzz: 1}]",
-                "a gap | /properties/strips/items/properties/gaps/items/properties | strips: [{gaps: [{zzz: 1}]}]"
+                "rules/layers/1-reading.yaml | - rule: short-run | - rule: Short run",
+                "rules/layers/1-reading.yaml | then: [S is usable] | then: []",
+                "rules/layers/1-reading.yaml | when: [\"S went wrong: jar left open\"] | when: [{S went wrong: jar}]",
+                "rules/limits.yaml | value: 0.05, unit | value: low, unit",
+                "rules/limits.yaml | lowest: 0.01, | ''",
+                "rules/preferences.yaml | - column volumes | - volumes of the column",
+                "rules/preferences.yaml | hazardous: 3 | dangerous: 3",
+                "rules/words/1-strips.yaml | {S: strip} is void | {S: stripe} is void",
+                "rules/examples/1-reading.yaml | setting: college | setting: colledge",
+                "rules/examples/6-cautions.yaml | silent: never | silent: always",
+                "solvent-data/solvents/water.yaml | unit: degC | unit: degF",
+                "solvent-data/solvents/water.yaml | confidence: memory | confidence: hearsay",
+                "solvent-data/solvents/water.yaml | boiling point: | boiling pont:",
+                "solvent-data/solvents/water.yaml | - value: 9.0 | - use: yes\\n      value: 9.0",
+                "solvent-data/solvents/water.yaml | family: water | family: waters",
+                "solvent-data/stationary-phases/silica.yaml | lowest value | lowest",
+                "solvent-data/stationary-phases/silica.yaml | 0.775 | 77.5",
+                "solvent-data/miscibility.yaml | every brine | every brin",
+                "solvent-data/hazard-statements.yaml | group: burns | group: hot",
+                "solvent-data/sources.yaml | seen: no | seen: perhaps",
+                "solvent-data/families.yaml | aqueous | watery",
+                "solvent-data/additives.yaml | kind: acid | kin: acid",
             })
-    void theSchemaKnowsTheKeysOfACase(String what, String pointer, String yaml) throws IOException {
-        assertThat(propertiesAt("case", pointer))
-                .isEqualTo(
-                        keysTold(what, () -> CaseReader.parse("case.yaml", yaml + "\n", org.wickwise.Shipped.data())));
+    void aSlipInAShippedFileIsRefused(Path file, String stands, String slip) throws IOException {
+        String content = Files.readString(file);
+        String changed = content.replace(stands, slip.replace("\\n", "\n"));
+        assertThat(changed).isNotEqualTo(content);
+        assertThat(errors(schemaOf(file), YAML.readTree(changed))).isNotEmpty();
     }
 
+    /** What the program reads needs no underlining. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "a shelf | /properties | zzz: 1",
-                "a bottle | /properties/bottles/items/properties | bottles: [{zzz: 1}]",
-                "a value | /properties/values/items/properties | values: [{zzz: 1}]"
+    @ValueSource(
+            strings = {
+                "title: 2026",
+                "setting: research",
+                "date: 2026-11-24",
+                "shelf: []",
+                "shelf: [Heptane, thf, EtOAc]",
+                "shelf: evening-shelf.yaml",
+                "strips on: Silica Gel",
+                "mixture: {dyes: [1, 2]}",
+                "mixture: {dyes: [red, {name: blue, note: 7}], fades in light: true}",
+                "mixture: {dyes: [red, blue], fades in light: Yes}",
+                "{shelf: evening-shelf.yaml, strips: [{solvent: window spirit, not seen: [red, blue]}]}",
+                "strips: [{solvent: ethanol / water 1:1 with salt and 2 % soda, Rf: {red: 0}}]",
+                "strips: [{solvent: water, went wrong: [spots overloaded]}]",
+                "strips: [{solvent: water, moves: {red + blue: runs ahead}, replicate: 2, ruler mm: 0.5}]"
             })
-    void theSchemaKnowsTheKeysOfAShelf(String what, String pointer, String yaml, @TempDir Path folder)
-            throws IOException {
-        Path file = Files.writeString(folder.resolve("shelf.yaml"), yaml + "\n");
-        assertThat(propertiesAt("shelf", pointer))
-                .isEqualTo(keysTold(what, () -> ShelfReader.read(file, org.wickwise.Shipped.data())));
+    void aCaseMayAlsoSay(String line) throws IOException {
+        ObjectNode written = (ObjectNode) yaml(Shipped.DEMO);
+        written.setAll((ObjectNode) YAML.readTree(line));
+        assertThat(errors("case", written)).isEmpty();
     }
 
-    private static Set<String> keysTold(String what, Runnable reading) {
-        try {
-            reading.run();
-        } catch (ProblemsFound told) {
-            return told.problems().stream()
-                    .filter(problem -> problem.found().equals("`zzz` is not a key of " + what))
-                    .map(Problem::expected)
-                    .findFirst()
-                    .map(keys -> (Set<String>) new TreeSet<>(
-                            List.of(keys.substring("one of ".length()).split(", "))))
-                    .orElseThrow();
+    @TestFactory
+    Stream<DynamicTest> everySchemaIsOneItself() {
+        JsonSchema ofSchemas = FACTORY.getSchema(SchemaLocation.of(SchemaId.V202012));
+        return schemaNames().stream()
+                .map(name -> DynamicTest.dynamicTest(name, () -> {
+                    assertThat(ofSchemas.validate(schema(name))).isEmpty();
+                    assertThat(schema(name).path("$id").asText()).isEqualTo(name + ".schema.json");
+                }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyKeyIsDescribedAndEveryGroupOfKeysIsClosed() {
+        return schemaNames().stream()
+                .map(name -> DynamicTest.dynamicTest(name, () -> {
+                    List<String> found = new ArrayList<>();
+                    examine(schema(name), "", found);
+                    assertThat(found).isEmpty();
+                }));
+    }
+
+    private static void examine(JsonNode schema, String where, List<String> found) {
+        if (schema.path("properties").isObject()
+                && schema.path("type").asText().equals("object")
+                && !schema.path("additionalProperties").toString().equals("false")) {
+            found.add(where + " takes any key");
         }
-        throw new AssertionError("the key zzz was taken");
+        for (Map.Entry<String, JsonNode> keyword : schema.properties()) {
+            boolean keys = keyword.getKey().equals("properties");
+            JsonNode inner = keyword.getValue();
+            for (Map.Entry<String, JsonNode> key : keys ? inner.properties() : Set.<Map.Entry<String, JsonNode>>of()) {
+                String description = key.getValue().path("description").asText();
+                if (!description.endsWith(".") || description.contains(". ")) {
+                    found.add(where + "/" + key.getKey() + " is not described in one sentence");
+                }
+                examine(key.getValue(), where + "/" + key.getKey(), found);
+            }
+            if (!keys) {
+                examine(inner, where + "/" + keyword.getKey(), found);
+            }
+        }
+        if (schema.isArray()) {
+            schema.forEach(inner -> examine(inner, where, found));
+        }
     }
 
-    private static Set<String> propertiesAt(String schema, String pointer) throws IOException {
-        Set<String> names = new TreeSet<>();
-        new ObjectMapper()
-                .readTree(schemaFile(schema).toFile())
-                .at(pointer)
-                .fieldNames()
-                .forEachRemaining(names::add);
-        return names;
+    /** @param group how the reader calls a group of keys; for a whole file that only has keys of its own, the file */
+    record SameKeys(String reader, String group, String schema, String pointer) {}
+
+    private static final List<SameKeys> KEYS = List.of(
+            new SameKeys("case", "a case", "case", "/$defs/part-of-a-case"),
+            new SameKeys("case", "a mixture", "case", "/$defs/mixture"),
+            new SameKeys("case", "a dye", "case", "/$defs/dye"),
+            new SameKeys("case", "a column", "case", "/$defs/column"),
+            new SameKeys("case", "a strip", "case", "/$defs/strip"),
+            new SameKeys("case", "a gap", "case", "/$defs/gap"),
+            new SameKeys("shelf", "a shelf", "shelf", ""),
+            new SameKeys("shelf", "a bottle", "shelf", "/$defs/bottle"),
+            new SameKeys("shelf", "a value", "shelf", "/$defs/value"),
+            new SameKeys("solvent-data", "a solvent", "solvent", ""),
+            new SameKeys("solvent-data", "a value", "solvent", "/$defs/printed-value"),
+            new SameKeys("solvent-data", "a stationary phase", "stationary-phase", ""),
+            new SameKeys("solvent-data", "a ladder", "stationary-phase", "/$defs/ladder"),
+            new SameKeys("solvent-data", "a source", "sources", "/$defs/source"),
+            new SameKeys("solvent-data", "a family", "families", "/$defs/family"),
+            new SameKeys("solvent-data", "an additive", "additives", "/$defs/additive"),
+            new SameKeys("solvent-data", "a statement", "hazard-statements", "/$defs/statement"),
+            new SameKeys("solvent-data", "the miscibility file", "miscibility", ""),
+            new SameKeys("solvent-data", "a pair of lists", "miscibility", "/$defs/pair-of-lists"),
+            new SameKeys("solvent-data", "the bridges", "miscibility", "/$defs/bridges"),
+            new SameKeys("solvent-data", "solvent-data/sources.yaml", "sources", ""),
+            new SameKeys("solvent-data", "solvent-data/families.yaml", "families", ""),
+            new SameKeys("solvent-data", "solvent-data/additives.yaml", "additives", ""),
+            new SameKeys("solvent-data", "solvent-data/properties.yaml", "properties", ""),
+            new SameKeys("solvent-data", "solvent-data/hazard-statements.yaml", "hazard-statements", ""),
+            new SameKeys("disagreements", "the known disagreements", "known-disagreements", ""),
+            new SameKeys("disagreements", "a disagreement", "known-disagreements", "/$defs/disagreement"),
+            new SameKeys("rules", "a rule file", "rule-layer", ""),
+            new SameKeys("rules", "a rule", "rule-layer", "/$defs/rule"),
+            new SameKeys("rules", "a vocabulary file", "words", ""),
+            new SameKeys("rules", "a sentence", "words", "/$defs/sentence"),
+            new SameKeys("rules", "the limits", "limits", ""),
+            new SameKeys("rules", "a limit", "limits", "/$defs/limit"),
+            new SameKeys("rules", "the topics", "topics", ""),
+            new SameKeys("rules", "the preferences", "preferences", ""));
+
+    /** The readers are shown groups with the key `zzz`, which nobody takes, and say which keys they take. */
+    @Test
+    void schemasAndReadersTakeTheSameKeys(@TempDir Path folder) throws IOException {
+        for (Map.Entry<String, String> file : UNKNOWN_KEYS.entrySet()) {
+            Path path = folder.resolve(file.getKey());
+            Files.createDirectories(path.getParent());
+            Files.writeString(path, file.getValue());
+        }
+        Map<String, Map<String, Set<String>>> taken = Map.of(
+                "case", keysNamedBy(() -> CaseReader.read(folder.resolve("case.yaml"), Shipped.data())),
+                "shelf", keysNamedBy(() -> ShelfReader.read(folder.resolve("shelf.yaml"), Shipped.data())),
+                "solvent-data", keysNamedBy(() -> SolventDataReader.read(folder.resolve("data"))),
+                "disagreements", keysNamedBy(() -> KnownDisagreements.read(folder.resolve("data"))),
+                "rules", keysNamedBy(() -> Rulebook.read(folder.resolve("rules"), Shipped.data())));
+        List<String> compared = new ArrayList<>();
+        for (SameKeys same : KEYS) {
+            assertThat(keysOf(schema(same.schema()).at(same.pointer())))
+                    .as("keys of %s in %s", same.group(), same.schema())
+                    .isEqualTo(taken.get(same.reader()).get(same.group()));
+            compared.add(same.reader() + ": " + same.group());
+        }
+        List<String> named = taken.entrySet().stream()
+                .flatMap(reader -> reader.getValue().keySet().stream().map(group -> reader.getKey() + ": " + group))
+                .toList();
+        assertThat(compared).as("groups compared").containsExactlyInAnyOrderElementsOf(named);
     }
 
-    private static List<Shipped> shipped() throws IOException {
-        List<Shipped> shipped = new ArrayList<>();
-        for (String[] kind : KINDS) {
-            try (Stream<Path> files = Files.list(Path.of(kind[0]))) {
-                files.filter(file -> file.getFileName().toString().matches(kind[1] + "\\.yaml"))
-                        .sorted()
-                        .forEach(file -> shipped.add(new Shipped(file, kind[2])));
+    private static final Map<String, String> UNKNOWN_KEYS = Map.ofEntries(
+            Map.entry(
+                    "case.yaml",
+                    """
+                    zzz: 1
+                    mixture: {zzz: 1, dyes: [{zzz: 1}]}
+                    column: {zzz: 1}
+                    strips: [{zzz: 1, gaps: [{zzz: 1}]}]
+                    """),
+            Map.entry("shelf.yaml", "{zzz: 1, bottles: [{zzz: 1}], values: [{zzz: 1}]}"),
+            Map.entry("data/known-disagreements.yaml", "{zzz: 1, disagreements: [{zzz: 1}]}"),
+            Map.entry("data/properties.yaml", "{zzz: 1, properties: {p: none}}"),
+            Map.entry("data/families.yaml", "{zzz: 1, families: {f: {zzz: 1}}}"),
+            Map.entry("data/sources.yaml", "{zzz: 1, sources: {s: {zzz: 1}}}"),
+            Map.entry("data/additives.yaml", "{zzz: 1, additives: {a: {zzz: 1}}}"),
+            Map.entry("data/hazard-statements.yaml", "{zzz: 1, statements: {h: {zzz: 1}}}"),
+            Map.entry("data/miscibility.yaml", "{zzz: 1, do not mix: [{zzz: 1}], bridges: {zzz: 1}}"),
+            Map.entry("data/solvents/s.yaml", "{zzz: 1, values: {p: [{zzz: 1}]}}"),
+            Map.entry("data/stationary-phases/p.yaml", "{zzz: 1, ladder: {zzz: 1}}"),
+            Map.entry("rules/limits.yaml", "{zzz: 1, limits: {l: {zzz: 1}}}"),
+            Map.entry("rules/topics.yaml", "{zzz: 1, topics: []}"),
+            Map.entry("rules/preferences.yaml", "{zzz: 1}"),
+            Map.entry("rules/words/w.yaml", "{zzz: 1, sentences: [{zzz: 1}]}"),
+            Map.entry("rules/layers/l.yaml", "{zzz: 1, rules: [{zzz: 1}]}"));
+
+    private static final Pattern REFUSED = Pattern.compile("`zzz` is not a key of (.+)");
+    private static final Pattern KNOWN = Pattern.compile("one of (.+)");
+
+    private static Map<String, Set<String>> keysNamedBy(ThrowingCallable reading) {
+        Map<String, Set<String>> keys = new TreeMap<>();
+        for (Problem problem : problemsOf(reading)) {
+            Matcher unknown = REFUSED.matcher(problem.found());
+            Matcher known = KNOWN.matcher(problem.expected());
+            if (unknown.matches() && known.matches()) {
+                String group =
+                        unknown.group(1).equals("this file") ? problem.place().file() : unknown.group(1);
+                keys.put(group, new TreeSet<>(List.of(known.group(1).split(", "))));
+            }
+        }
+        return keys;
+    }
+
+    private static List<Problem> problemsOf(ThrowingCallable reading) {
+        return catchThrowableOfType(ProblemsFound.class, reading).problems();
+    }
+
+    /** @param words what the program or its data take; the schema has exactly these */
+    record SameWords(String schema, String pointer, Collection<String> words) {}
+
+    @TestFactory
+    Stream<DynamicTest> schemasAndProgramTakeTheSameWords() throws IOException {
+        List<String> solvents =
+                Shipped.data().solvents().stream().map(Solvent::name).toList();
+        List<String> phases = Shipped.data().stationaryPhaseNames();
+        return Stream.of(
+                        new SameWords("case", "/$defs/part-of-a-case/properties/setting/enum", Setting.words()),
+                        new SameWords(
+                                "case", "/$defs/strip/properties/moves/additionalProperties/enum", Behaviour.words()),
+                        new SameWords("case", "/$defs/strip/properties/went wrong/items/enum", Mishap.words()),
+                        new SameWords("case", "/$defs/gap/properties/looks/enum", GapLook.words()),
+                        new SameWords(SHARED, "/$defs/dye-class/enum", DyeClass.words()),
+                        new SameWords(
+                                SHARED, "/$defs/family/enum", Shipped.data().families()),
+                        new SameWords(
+                                SHARED, "/$defs/property/enum", Shipped.data().properties()),
+                        new SameWords(
+                                "solvent",
+                                "/properties/values/properties",
+                                Shipped.data().properties()),
+                        new SameWords(SHARED, "/$defs/solvent/anyOf/0/enum", solvents),
+                        new SameWords(
+                                SHARED,
+                                "/$defs/solvent/anyOf/1/enum",
+                                otherNames(solvents, Shipped.data().solventNames())),
+                        new SameWords("known-disagreements", "/$defs/disagreement/properties/solvent/enum", solvents),
+                        new SameWords(SHARED, "/$defs/stationary-phase/anyOf/0/enum", phases),
+                        new SameWords(
+                                SHARED,
+                                "/$defs/stationary-phase/anyOf/1/enum",
+                                otherNames(
+                                        phases,
+                                        Shipped.data().stationaryPhases().stream()
+                                                .map(StationaryPhase::also)
+                                                .flatMap(List::stream)
+                                                .toList())),
+                        new SameWords("preferences", "/properties/choose by/items/enum", criteria()),
+                        new SameWords("rule-layer", "/$defs/condition/examples", sentencesWith("means")),
+                        new SameWords("rule-layer", "/$defs/conclusion/examples", sentencesWith("concludes")))
+                .map(same -> DynamicTest.dynamicTest(same.schema() + " " + same.pointer(), () -> assertThat(
+                                wordsAt(schema(same.schema()).at(same.pointer())))
+                        .containsExactlyInAnyOrderElementsOf(new TreeSet<>(same.words()))));
+    }
+
+    /** Other names, and every name in small letters: the program does not care about capitals. */
+    private static Set<String> otherNames(List<String> names, List<String> all) {
+        Set<String> other = new TreeSet<>(all);
+        Stream.concat(names.stream(), all.stream())
+                .map(name -> name.toLowerCase(Locale.ROOT))
+                .forEach(other::add);
+        names.forEach(other::remove);
+        return other;
+    }
+
+    private static List<String> criteria() {
+        Rulebook unknown = new Rulebook(List.of(), Map.of(), List.of(), List.of("zzz"), Map.of());
+        Matcher known = Pattern.compile("one of: (.+)")
+                .matcher(problemsOf(() -> new Planner(unknown)).get(0).expected());
+        assertThat(known.matches()).isTrue();
+        return List.of(known.group(1).split("; "));
+    }
+
+    private static List<String> sentencesWith(String use) throws IOException {
+        List<String> sentences = new ArrayList<>();
+        for (Path file : shippedFiles()) {
+            if (schemaOf(file).equals("words")) {
+                for (JsonNode sentence : yaml(file).path("sentences")) {
+                    if (sentence.has(use)) {
+                        sentences.add(sentence.path("example").asText());
+                    }
+                }
+            }
+        }
+        return sentences;
+    }
+
+    private static List<String> wordsAt(JsonNode node) {
+        if (node.isObject()) {
+            return node.properties().stream().map(Map.Entry::getKey).toList();
+        }
+        List<String> words = new ArrayList<>();
+        node.forEach(word -> words.add(word.asText()));
+        return words;
+    }
+
+    private static Set<String> keysOf(JsonNode group) {
+        return new TreeSet<>(wordsAt(group.path("properties")));
+    }
+
+    private static List<Path> shippedFiles() {
+        List<Path> shipped = new ArrayList<>();
+        for (Path folder : FOLDERS) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                files.filter(file -> file.toString().endsWith(".yaml")).sorted().forEach(shipped::add);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
         }
         return shipped;
     }
 
-    private static Set<ValidationMessage> messages(String schema, JsonNode file) throws IOException {
-        JsonSchema compiled = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(Files.readString(schemaFile(schema)));
-        return compiled.validate(file);
+    private static String schemaOf(Path file) {
+        return TABLE.stream()
+                .filter(row -> FileSystems.getDefault()
+                        .getPathMatcher("glob:" + row.files())
+                        .matches(file))
+                .map(Follows::schema)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no row of the table is for " + file));
     }
 
-    private static Path schemaFile(String schema) {
-        return SCHEMAS.resolve(schema + ".schema.json");
+    private static Set<String> schemaNames() {
+        try (Stream<Path> files = Files.list(SCHEMAS)) {
+            return files.map(file -> file.getFileName().toString().replace(".schema.json", ""))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<String> errors(String schema, JsonNode written) {
+        Path file = SCHEMAS.resolve(schema + ".schema.json");
+        return FACTORY.getSchema(SchemaLocation.of(file.toUri().toString())).validate(written).stream()
+                .map(Object::toString)
+                .toList();
+    }
+
+    private static JsonNode schema(String name) throws IOException {
+        return JSON.readTree(SCHEMAS.resolve(name + ".schema.json").toFile());
+    }
+
+    private static JsonNode yaml(Path file) {
+        try {
+            return YAML.readTree(file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }
