@@ -1,6 +1,7 @@
 package org.wickwise.strip;
 
 import java.util.List;
+import java.util.Optional;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.substance.Dye;
@@ -18,6 +19,9 @@ public sealed interface Movement extends Ground {
     /** The stationary phase of the strips this rests on. */
     StationaryPhase phase();
 
+    /** Rf with its uncertainty, read or reckoned; empty where the movement was only watched. */
+    Optional<RetardationFactor> retardation();
+
     /** @param readings the readings it rests on, at least one */
     record Measured(
             Dye dye, Eluent eluent, StationaryPhase phase, RetardationFactor retardationFactor, List<Reason> readings)
@@ -25,6 +29,11 @@ public sealed interface Movement extends Ground {
 
         public Measured {
             readings = List.copyOf(readings);
+        }
+
+        @Override
+        public Optional<RetardationFactor> retardation() {
+            return Optional.of(retardationFactor);
         }
 
         public double value() {
@@ -62,8 +71,33 @@ public sealed interface Movement extends Ground {
         }
 
         @Override
+        public Optional<RetardationFactor> retardation() {
+            return Optional.empty();
+        }
+
+        @Override
         public Reason reason() {
             return readings.get(0);
+        }
+    }
+
+    /**
+     * Reckoned for an eluent in which nobody ran a strip.
+     *
+     * @param retardationFactor with the prediction interval as its uncertainty
+     * @param reason the model with its inputs, down to the readings it was fitted to
+     */
+    record Estimated(
+            Dye dye, Eluent eluent, StationaryPhase phase, RetardationFactor retardationFactor, Reason reason)
+            implements Movement {
+
+        @Override
+        public Optional<RetardationFactor> retardation() {
+            return Optional.of(retardationFactor);
+        }
+
+        public double value() {
+            return Numbers.steady(retardationFactor.value());
         }
     }
 }

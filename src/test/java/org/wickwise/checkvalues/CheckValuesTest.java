@@ -1,0 +1,103 @@
+package org.wickwise.checkvalues;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every row of {@code check-values.tsv}: published or independently computed values against the program's own. Each row
+ * names its source; the classes beside this one say which of the program's methods answers which row.
+ */
+class CheckValuesTest {
+
+    private static final Path TABLE = Path.of("src/test/resources/check-values.tsv");
+    private static final double EXACT = 1e-12;
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static final Map<String, UnaryOperator<JsonNode>> ANSWERS = answers();
+
+    /**
+     * @param inputs what the row gives
+     * @param expected what must come out, under the same names
+     */
+    record Row(String id, String topic, JsonNode inputs, JsonNode expected, String tolerance, String source) {
+        @Override
+        public String toString() {
+            return id + " " + topic;
+        }
+    }
+
+    private static Map<String, UnaryOperator<JsonNode>> answers() {
+        Map<String, UnaryOperator<JsonNode>> all = new TreeMap<>();
+        return all;
+    }
+
+    static Stream<Row> rows() throws IOException {
+        return Files.readAllLines(TABLE).stream().skip(1).map(line -> line.split("\t")).map(cells -> {
+            try {
+                return new Row(
+                        cells[0], cells[1], JSON.readTree(cells[2]), JSON.readTree(cells[3]), cells[4], cells[5]);
+            } catch (JsonProcessingException e) {
+                throw new IllegalStateException(cells[0], e);
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("rows")
+    void every_row_of_the_table_comes_out_within_its_tolerance(Row row) {
+        UnaryOperator<JsonNode> answer = ANSWERS.get(row.id());
+        assertThat(answer).as("%s: no method answers this row", row.id()).isNotNull();
+        compare(row.id(), row.expected(), answer.apply(row.inputs()), row.tolerance());
+    }
+
+    private static void compare(String where, JsonNode expected, JsonNode found, String tolerance) {
+        assertThat(found).as("%s is missing", where).isNotNull();
+        if (expected.isObject()) {
+            for (Iterator<Map.Entry<String, JsonNode>> fields = expected.fields(); fields.hasNext(); ) {
+                Map.Entry<String, JsonNode> field = fields.next();
+                compare(where + " " + field.getKey(), field.getValue(), found.get(field.getKey()), tolerance);
+            }
+        } else if (expected.isArray()) {
+            assertThat(found.size()).as(where).isEqualTo(expected.size());
+            for (int i = 0; i < expected.size(); i++) {
+                compare(where + " " + i, expected.get(i), found.get(i), tolerance);
+            }
+        } else if (expected.isNumber()) {
+            double value = expected.asDouble();
+            assertThat(found.isNumber()).as(where).isTrue();
+            assertThat(found.asDouble()).as(where).isCloseTo(value, within(allowed(value, tolerance)));
+        } else {
+            assertThat(found).as(where).isEqualTo(expected);
+        }
+    }
+
+    /** "abs=0.001", "rel=1e-3", "exact"; what follows a blank concerns other ways of reckoning. */
+    private static double allowed(double value, String tolerance) {
+        String first = tolerance.split(" ")[0];
+        if (first.startsWith("abs=")) {
+            return Double.parseDouble(first.substring(4));
+        }
+        if (first.startsWith("rel=")) {
+            return Math.abs(value) * Double.parseDouble(first.substring(4));
+        }
+        if (!first.equals("exact")) {
+            return fail("unknown tolerance: " + tolerance);
+        }
+        return EXACT;
+    }
+}
