@@ -87,8 +87,7 @@ public sealed interface Movement extends Ground {
      * @param retardationFactor with the prediction interval as its uncertainty
      * @param reason the model with its inputs, down to the readings it was fitted to
      */
-    record Estimated(
-            Dye dye, Eluent eluent, StationaryPhase phase, RetardationFactor retardationFactor, Reason reason)
+    record Estimated(Dye dye, Eluent eluent, StationaryPhase phase, RetardationFactor retardationFactor, Reason reason)
             implements Movement {
 
         @Override

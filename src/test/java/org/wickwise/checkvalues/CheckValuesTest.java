@@ -47,14 +47,22 @@ class CheckValuesTest {
     }
 
     static Stream<Row> rows() throws IOException {
-        return Files.readAllLines(TABLE).stream().skip(1).map(line -> line.split("\t")).map(cells -> {
-            try {
-                return new Row(
-                        cells[0], cells[1], JSON.readTree(cells[2]), JSON.readTree(cells[3]), cells[4], cells[5]);
-            } catch (JsonProcessingException e) {
-                throw new IllegalStateException(cells[0], e);
-            }
-        });
+        return Files.readAllLines(TABLE).stream()
+                .skip(1)
+                .map(line -> line.split("\t"))
+                .map(cells -> {
+                    try {
+                        return new Row(
+                                cells[0],
+                                cells[1],
+                                JSON.readTree(cells[2]),
+                                JSON.readTree(cells[3]),
+                                cells[4],
+                                cells[5]);
+                    } catch (JsonProcessingException e) {
+                        throw new IllegalStateException(cells[0], e);
+                    }
+                });
     }
 
     @ParameterizedTest
