@@ -10,7 +10,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
@@ -76,10 +75,9 @@ class CheckValuesTest {
     private static void compare(String where, JsonNode expected, JsonNode found, String tolerance) {
         assertThat(found).as("%s is missing", where).isNotNull();
         if (expected.isObject()) {
-            for (Iterator<Map.Entry<String, JsonNode>> fields = expected.fields(); fields.hasNext(); ) {
-                Map.Entry<String, JsonNode> field = fields.next();
-                compare(where + " " + field.getKey(), field.getValue(), found.get(field.getKey()), tolerance);
-            }
+            expected.properties()
+                    .forEach(field -> compare(
+                            where + " " + field.getKey(), field.getValue(), found.get(field.getKey()), tolerance));
         } else if (expected.isArray()) {
             assertThat(found.size()).as(where).isEqualTo(expected.size());
             for (int i = 0; i < expected.size(); i++) {
