@@ -10,9 +10,8 @@ import org.wickwise.substance.Eluent;
  * The finished plan, or an explained refusal.
  *
  * @param route empty when no plan is sound
- * @param packing what the column is packed and loaded with; empty when no plan is sound
  */
-public record Plan(Judgement judgement, Optional<Route> route, Optional<Eluent> packing, List<PlanLine> lines) {
+public record Plan(Judgement judgement, Optional<Route> route, List<PlanLine> lines) {
 
     public Plan {
         lines = List.copyOf(lines);
@@ -20,6 +19,11 @@ public record Plan(Judgement judgement, Optional<Route> route, Optional<Eluent> 
 
     public Case judged() {
         return judgement.judged();
+    }
+
+    /** What the column is packed and loaded with; empty when no plan is sound. */
+    public Optional<Eluent> packing() {
+        return route.map(found -> found.packing().packing());
     }
 
     public boolean isRefusal() {
