@@ -144,6 +144,7 @@ enum Criterion {
     private static boolean isDoubtful(Strip strip, Step step, Judgement judgement) {
         return judgement.holds(new Conclusion.StripVerdict(strip, Reading.DOUBTFUL))
                 || step.leaving().stream()
+                        .filter(dye -> !judgement.holds(new Conclusion.SpotVerdict(strip, dye, Reading.VOID)))
                         .anyMatch(dye -> judgement.holds(new Conclusion.SpotVerdict(strip, dye, Reading.DOUBTFUL)));
     }
 
