@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -13,6 +15,7 @@ import org.wickwise.bench.CaseReader;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.rulebook.Conclusion.Reading;
 import org.wickwise.rulebook.Conclusion.SpotVerdict;
+import org.wickwise.strip.Apart;
 import org.wickwise.text.ProblemsFound;
 
 /** Readings of a class (invented) in one eluent: what is left out, what is doubted, and that the plan says so. */
@@ -74,9 +77,20 @@ class ReplicateScatterTest {
     @Test
     void theGapToADyeLeavesTheVoidReadingOut() {
         Judgement judgement = judge(written("", 0.35, 0.34, 0.36, 0.33, 0.37, 0.62));
-        assertThat(judgement.gaps()).singleElement().satisfies(gap -> assertThat(
-                        ((org.wickwise.strip.Apart.MeasuredGap) gap).gap())
+        assertThat(judgement.gaps()).singleElement().satisfies(gap -> assertThat(((Apart.MeasuredGap) gap).gap())
                 .isCloseTo(0.35, within(1e-6)));
+    }
+
+    @Test
+    void theOrderOfFactsChangesNeitherVerdictNorReason() {
+        Case written = written("", 0.35, 0.34, 0.36, 0.33, 0.37, 0.62);
+        Judgement usual = judge(written);
+        Judgement turned = Shipped.bench().judge().judge(written, facts -> {
+            List<Object> reversed = new ArrayList<>(facts);
+            Collections.reverse(reversed);
+            return reversed;
+        });
+        assertThat(turned.reasons()).isEqualTo(usual.reasons());
     }
 
     /** @param remark a key more for the last strip */
