@@ -20,6 +20,7 @@ import org.wickwise.rulebook.Conclusion.Reading;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.RetardationFactor;
+import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 
@@ -102,8 +103,14 @@ final class ChoicesOfCase {
         return judgement.holds(new Conclusion.Borderline(dye, eluent))
                 || judgement.judged().strips().stream()
                         .filter(strip -> strip.eluent().equals(eluent))
-                        .anyMatch(strip -> judgement.holds(new Conclusion.StripVerdict(strip, Reading.DOUBTFUL))
-                                || judgement.holds(new Conclusion.SpotVerdict(strip, dye, Reading.DOUBTFUL)));
+                        .anyMatch(strip -> isDoubtful(dye, strip));
+    }
+
+    /** A void spot was left out, so nothing doubtful rests on it. */
+    private boolean isDoubtful(Dye dye, Strip strip) {
+        return judgement.holds(new Conclusion.StripVerdict(strip, Reading.DOUBTFUL))
+                || judgement.holds(new Conclusion.SpotVerdict(strip, dye, Reading.DOUBTFUL))
+                        && !judgement.holds(new Conclusion.SpotVerdict(strip, dye, Reading.VOID));
     }
 
     private int leavesBefore(Dye first, Eluent eluent) {

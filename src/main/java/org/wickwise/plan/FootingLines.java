@@ -107,15 +107,18 @@ final class FootingLines {
             reason.arguments().stream()
                     .map(Reason.Argument::because)
                     .distinct()
-                    .forEach(because ->
-                            doubt((verdict.reading() == Reading.VOID ? "Void: " : "Doubtful: ") + because, reason));
+                    .forEach(because -> doubt(verdictWord(verdict.reading()) + because, reason));
         }
+    }
+
+    private static String verdictWord(Reading reading) {
+        return Words.capital(reading.word()) + ": ";
     }
 
     private void spots() {
         judgement.all(Conclusion.SpotVerdict.class).forEach(verdict -> {
             Reason.Concluded reason = judgement.reason(verdict);
-            reason.arguments().forEach(argument -> doubt("Doubtful: " + argument.because(), reason));
+            reason.arguments().forEach(argument -> doubt(verdictWord(verdict.reading()) + argument.because(), reason));
         });
     }
 
