@@ -1,6 +1,7 @@
 package org.wickwise.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,19 @@ import org.wickwise.substance.Eluent;
  * @param poured how much of each step's eluent is poured: until the last band of the step is off
  * @param bands of the dyes that were measured in every eluent poured up to their own
  */
-record Elution(List<Double> poured, Map<Dye, Band> bands) {
+public record Elution(List<Double> poured, Map<Dye, Band> bands) {
+
+    /**
+     * A volume to keep, in column volumes from the first drop of the first step.
+     *
+     * @param dyes what is in it, at least one
+     */
+    public record Kept(List<Dye> dyes, double from, double to) {
+
+        public Kept {
+            dyes = List.copyOf(dyes);
+        }
+    }
 
     private static final double ONE_COLUMN_VOLUME = 1;
     private static final double UNMEASURED_COLUMN_VOLUMES = 4;
@@ -40,9 +53,20 @@ record Elution(List<Double> poured, Map<Dye, Band> bands) {
         return new Elution(List.copyOf(poured), bands);
     }
 
-    /** Column volumes of the steps before this one, all together. */
-    double pouredBefore(int step) {
+    /** Column volumes of the steps before this one, all together; steps are counted from 0. */
+    public double pouredBefore(int step) {
         return poured.subList(0, step).stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** What goes into flasks of its own, in the order of leaving: the two-sigma window of each band. */
+    public List<Kept> kept() {
+        return bands.entrySet().stream()
+                .map(band -> new Kept(
+                        List.of(band.getKey()),
+                        band.getValue().fromMillilitres(),
+                        band.getValue().toMillilitres()))
+                .sorted(Comparator.comparingDouble(Kept::from))
+                .toList();
     }
 
     /** Measured in column volumes, so that one column volume takes the place of a millilitre. */

@@ -26,6 +26,11 @@ public record Plan(Judgement judgement, Optional<Route> route, Optional<Eluent> 
         return route.isEmpty();
     }
 
+    /** When each measured dye leaves; empty when no plan is sound. */
+    public Optional<Elution> elution() {
+        return route.map(found -> Elution.of(found, judgement));
+    }
+
     public Optional<PlanLine> line(String label) {
         return lines.stream().filter(line -> line.label().equals(label)).findFirst();
     }
