@@ -58,6 +58,11 @@ final class Drawing {
         }
     }
 
+    /** What was drawn apart, on top of what is here. */
+    void add(Drawing other) {
+        marks.append(other.marks);
+    }
+
     /**
      * The whole picture.
      *
@@ -80,6 +85,6 @@ final class Drawing {
     }
 
     private static String escaped(String words) {
-        return StringEscapeUtils.escapeXml11(words);
+        return StringEscapeUtils.escapeXml10(words);
     }
 }

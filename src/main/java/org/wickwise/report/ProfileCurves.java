@@ -16,6 +16,7 @@ final class ProfileCurves {
     private static final double LINE = 15;
     private static final double WIDEST_NAME = 110;
     private static final double BETWEEN_NAMES = 10;
+    private static final double FARTHEST_NAME = 90;
     private static final double NAMES_TO_PLOT = 14;
     private static final double SIGMAS_DRAWN = 4;
     private static final int POINTS_EACH_SIGMA = 8;
@@ -36,10 +37,20 @@ final class ProfileCurves {
                         (Entry<Dye, Band> band) -> band.getValue().middleMillilitres()))
                 .toList();
         this.volumes = volumes;
-        double room = this.bands.stream()
-                .mapToDouble(band -> room(wrapped(band.getKey())))
-                .sum();
-        this.namesFit = room <= volumes.right() - volumes.left();
+        this.namesFit = namesFit();
+    }
+
+    /** Whether every name has room near its own peak. */
+    private boolean namesFit() {
+        List<List<String>> names =
+                bands.stream().map(band -> wrapped(band.getKey())).toList();
+        double[] middles = places(names);
+        for (int i = 0; i < middles.length; i++) {
+            if (Math.abs(middles[i] - volumes.x(bands.get(i).getValue().middleMillilitres())) > FARTHEST_NAME) {
+                return false;
+            }
+        }
+        return names.stream().mapToDouble(ProfileCurves::room).sum() <= volumes.right() - volumes.left();
     }
 
     /** The line of a dye's curve. */
@@ -69,7 +80,8 @@ final class ProfileCurves {
     /** @param top where the highest peak ends */
     void draw(Drawing drawing, double top, double axis) {
         axes(drawing, top, axis);
-        double[] middles = namesPlaces();
+        double[] middles =
+                places(bands.stream().map(band -> words(band.getKey())).toList());
         for (int i = 0; i < bands.size(); i++) {
             drawing.open("class=\"curve\"");
             drawing.meaning(bands.get(i).getKey().name());
@@ -80,12 +92,13 @@ final class ProfileCurves {
         }
     }
 
-    private double[] namesPlaces() {
+    /** The middles of the names, side by side over the plot. */
+    private double[] places(List<List<String>> names) {
         return Spread.apart(
                 bands.stream()
                         .mapToDouble(band -> volumes.x(band.getValue().middleMillilitres()))
                         .toArray(),
-                bands.stream().mapToDouble(band -> room(words(band.getKey()))).toArray(),
+                names.stream().mapToDouble(ProfileCurves::room).toArray(),
                 volumes.left(),
                 volumes.right());
     }

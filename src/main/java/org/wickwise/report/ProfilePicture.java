@@ -32,7 +32,7 @@ public final class ProfilePicture {
     private static final double LINE = 15;
     private static final double BAR_TO_NEXT = 20;
     private static final double SAMPLE = 34;
-    private static final double SIGMAS_SHOWN = 3;
+    private static final double SIGMAS_SHOWN = 4;
 
     private final Plan plan;
     private final Elution elution;
@@ -41,6 +41,7 @@ public final class ProfilePicture {
     private final VolumeAxis volumes;
     private final ProfileCurves curves;
     private final Drawing drawing = new Drawing();
+    private final Drawing lanes = new Drawing();
     private double y = MARGIN + FONT;
 
     private ProfilePicture(Plan plan) {
@@ -77,7 +78,7 @@ public final class ProfilePicture {
 
     private static String obstacles(PlanLine refusal) {
         return refusal.reason() instanceof Reason.Chosen chosen
-                ? Words.joined(chosen.grounds().stream().map(Reason::statement).toList())
+                ? chosen.grounds().stream().map(Reason::statement).collect(Collectors.joining("; "))
                 : refusal.text();
     }
 
@@ -96,6 +97,7 @@ public final class ProfilePicture {
         curves.draw(drawing, top, axis);
         y = axis + AXIS_HEIGHT;
         kept();
+        drawing.add(lanes);
         notes();
         return drawing.page(
                 "profile",
@@ -154,7 +156,7 @@ public final class ProfilePicture {
 
     private String keeping(Kept kept) {
         String tags = kept.dyes().stream().map(curves::tag).collect(Collectors.joining());
-        return tags + names(kept.dyes()) + ", about " + volumes.span(kept.from(), kept.to()) + withinStep(kept);
+        return tags + names(kept.dyes()) + ", about " + volumes.place(kept.from(), kept.to()) + withinStep(kept);
     }
 
     /** The plan counts a volume from the first drop of its own step. */
@@ -162,8 +164,8 @@ public final class ProfilePicture {
         for (int i = 1; i < steps.size(); i++) {
             double before = elution.pouredBefore(i);
             if (steps.get(i).leaving().containsAll(kept.dyes()) && kept.to() > before) {
-                return "; counted from step " + (i + 1) + ", "
-                        + volumes.span(Math.max(0, kept.from() - before), kept.to() - before);
+                return " (" + volumes.span(Math.max(0, kept.from() - before), kept.to() - before) + " of step "
+                        + (i + 1) + ")";
             }
         }
         return "";
@@ -178,10 +180,10 @@ public final class ProfilePicture {
                 .max()
                 .orElse(0);
         double x = Math.max(LEFT, Math.min(volumes.x(from), RIGHT - widest - indent));
-        curve.ifPresent(dye -> drawing.line(x, y - 4, x + SAMPLE - 6, y - 4, curves.style(dye)));
-        drawing.texts(x + indent, y, LINE, Drawing.HALO, lines);
+        curve.ifPresent(dye -> lanes.line(x, y - 4, x + SAMPLE - 6, y - 4, curves.style(dye)));
+        lanes.texts(x + indent, y, LINE, Drawing.HALO, lines);
         y += (lines.size() - 1) * LINE + 6;
-        drawing.rectangle(
+        lanes.rectangle(
                 volumes.x(from),
                 y,
                 volumes.x(to) - volumes.x(from),
@@ -192,7 +194,10 @@ public final class ProfilePicture {
 
     private void notes() {
         y += 4;
-        paragraph(missing() + "Every curve holds the same amount of dye, whatever the mixture holds.", FONT, "");
+        if (!missing().isEmpty()) {
+            paragraph(missing(), FONT, "");
+        }
+        paragraph("Every curve holds the same amount of dye, whatever the mixture holds.", FONT, "");
         paragraph(
                 "A dye leaves between two standard deviations before and after its peak; go by the colour in the end.",
                 FONT,
@@ -206,7 +211,7 @@ public final class ProfilePicture {
         return missing.isEmpty()
                 ? ""
                 : "No curve for " + names(missing) + ": not measured in every eluent poured up to "
-                        + (missing.size() == 1 ? "its" : "their") + " own step. ";
+                        + (missing.size() == 1 ? "its" : "their") + " own step.";
     }
 
     /** The picture in sentences, for readers who cannot see it. */

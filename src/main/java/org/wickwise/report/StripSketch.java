@@ -27,8 +27,9 @@ final class StripSketch {
     private static final double BEYOND_FRONT = 12;
     private static final double BELOW_ORIGIN = 14;
     private static final double LEADER = 22;
-    private static final double MARK_ROOM = 15;
+    static final double MARK_ROOM = 15;
     private static final double SHORTEST_STREAK = 18;
+    private static final double BETWEEN_SPOTS = 3;
     private static final String THIN = "stroke=\"#000000\" stroke-width=\"1\"";
 
     /** Words beside the strip, at the height of what they name. */
@@ -72,7 +73,7 @@ final class StripSketch {
             double top = Math.max(place.high() * length, place.middle() * length + SpotMark.RADIUS + 1);
             double foot = Math.min(place.low() * length, place.middle() * length - SpotMark.RADIUS - 1);
             int lane = 0;
-            while (lane < lowestInLane.size() && lowestInLane.get(lane) < top) {
+            while (lane < lowestInLane.size() && lowestInLane.get(lane) < top + BETWEEN_SPOTS) {
                 lane++;
             }
             if (lane == lowestInLane.size()) {
@@ -81,6 +82,11 @@ final class StripSketch {
             lowestInLane.set(lane, isStreak(place) ? Math.min(foot, 0) : foot);
             lanes.add(lane);
         }
+    }
+
+    /** Whether some spot of it was judged by eye. */
+    boolean isWatched() {
+        return places.stream().anyMatch(SpotPlace::isWatched);
     }
 
     double bodyWidth() {
@@ -116,17 +122,22 @@ final class StripSketch {
         return Lettering.wrapped(strip.eluent().name() + phase + replicate, width, 12);
     }
 
-    /** What stands under the strip: how far it can be trusted and what of it is no measurement. */
+    /** Under the strip, where it is not to be trusted: void or doubtful, and what went wrong. */
+    List<String> verdict(double width) {
+        if (reading == Reading.USABLE) {
+            return List.of();
+        }
+        String mishaps = strip.mishaps().stream().map(Mishap::word).collect(Collectors.joining(", "));
+        return Lettering.wrapped(reading.word() + (mishaps.isEmpty() ? "" : ": " + mishaps), width, FONT);
+    }
+
+    /** Under the verdict: what of the strip is no measurement. */
     List<String> captions(double width) {
         List<String> captions = new ArrayList<>();
-        if (reading != Reading.USABLE) {
-            String mishaps = strip.mishaps().stream().map(Mishap::word).collect(Collectors.joining(", "));
-            captions.add(reading.word() + (mishaps.isEmpty() ? "" : ": " + mishaps));
-        }
         if (places.isEmpty()) {
             captions.add("no spot was read");
         }
-        if (places.stream().anyMatch(SpotPlace::isWatched)) {
+        if (isWatched()) {
             captions.add("judged by eye: a sketch, not to scale");
         }
         if (strip.frontMillimetres().isEmpty() && !places.stream().allMatch(SpotPlace::isWatched)) {
@@ -292,7 +303,7 @@ final class StripSketch {
             remarks += ", streaked";
         }
         if (dyes.stream().anyMatch(strip.atTheEdge()::contains)) {
-            remarks += ", at the edge";
+            remarks += ", at\u00a0the\u00a0edge";
         }
         for (Reading word : List.of(Reading.VOID, Reading.DOUBTFUL)) {
             if (dyes.stream().anyMatch(dye -> judgement.holds(new SpotVerdict(strip, dye, word)))) {

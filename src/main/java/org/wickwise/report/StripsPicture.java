@@ -1,10 +1,10 @@
 package org.wickwise.report;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.Reading;
@@ -60,9 +60,10 @@ public final class StripsPicture {
                 .map(strip -> new StripSketch(strip, judgement, scale, nominal))
                 .toList();
         double room = WIDEST - 2 * MARGIN - RULER;
-        double narrowest = widestSketch(LEAST_LABEL) + BETWEEN_STRIPS;
+        double leastLabel = Math.max(LEAST_LABEL, Math.min(WIDEST_LABEL, longestWord() + StripSketch.MARK_ROOM));
+        double narrowest = widestSketch(leastLabel) + BETWEEN_STRIPS;
         this.inRow = (int) Math.max(1, Math.min(sketches.size(), Math.floor(room / narrowest)));
-        this.labelWidth = Math.max(LEAST_LABEL, Math.min(WIDEST_LABEL, LEAST_LABEL + room / inRow - narrowest));
+        this.labelWidth = Math.max(leastLabel, Math.min(WIDEST_LABEL, leastLabel + room / inRow - narrowest));
         this.cell = widestSketch(labelWidth) + BETWEEN_STRIPS;
         this.width = Math.max(NARROWEST, 2 * MARGIN + RULER + inRow * cell);
     }
@@ -76,6 +77,15 @@ public final class StripsPicture {
                 .mapToDouble(sketch -> sketch.width(labelled))
                 .max()
                 .orElse(labelled);
+    }
+
+    /** The widest word of a dye's name, which labels should not have to break. */
+    private double longestWord() {
+        return judged.dyes().stream()
+                .flatMap(dye -> Stream.of(dye.name().split(" ")))
+                .mapToDouble(word -> Lettering.width(word, StripSketch.FONT))
+                .max()
+                .orElse(0);
     }
 
     private String picture() {
@@ -126,7 +136,8 @@ public final class StripsPicture {
                 .max()
                 .orElse(0);
         int captions = row.stream()
-                .mapToInt(sketch -> sketch.captions(textWidth).size())
+                .mapToInt(sketch -> sketch.verdict(textWidth).size()
+                        + sketch.captions(textWidth).size())
                 .max()
                 .orElse(0);
         double origin = y + headings * 15 + above;
@@ -142,7 +153,11 @@ public final class StripsPicture {
                     + ")\"");
             sketch.draw(drawing, labelWidth);
             drawing.close();
-            drawing.texts(x, origin + below + 15, StripSketch.LINE, SMALL, sketch.captions(textWidth));
+            double under = origin + below + 15;
+            List<String> verdict = sketch.verdict(textWidth);
+            drawing.texts(x, under, StripSketch.LINE, SMALL + " font-weight=\"bold\"", verdict);
+            under += verdict.size() * StripSketch.LINE;
+            drawing.texts(x, under, StripSketch.LINE, SMALL, sketch.captions(textWidth));
         }
         y = origin + below + 15 + captions * StripSketch.LINE + BETWEEN_ROWS;
     }
@@ -181,12 +196,15 @@ public final class StripsPicture {
             notes.add("A streak is drawn from the origin to its reading; how far it smeared was not written down.");
         }
         if (judged.strips().stream().anyMatch(strip -> strip.frontMillimetres().isEmpty())) {
-            notes.add("A strip without a measured front is drawn " + Numbers.plain(nominal, 2)
-                    + " mm long; what was judged by eye stands within the range of its word.");
+            String length = anyFront(judged.strips())
+                    ? "as if its front stood at " + Numbers.plain(nominal, 2) + " mm"
+                    : "with a nominal length";
+            notes.add("A strip without a measured front is drawn " + length + ".");
         }
-        for (String note : new ArrayList<>(notes)) {
-            paragraph(note, 11, SMALL);
+        if (sketches.stream().anyMatch(StripSketch::isWatched)) {
+            notes.add("A dotted bar is the range of the word for what was judged by eye.");
         }
+        notes.forEach(note -> paragraph(note, 11, SMALL));
     }
 
     private void because(Conclusion verdict, Reading reading, Set<String> notes) {

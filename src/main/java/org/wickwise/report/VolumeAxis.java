@@ -16,6 +16,8 @@ record VolumeAxis(double left, double right, double last, OptionalDouble columnV
 
     private static final double LEAST_TICK_DISTANCE = 55;
 
+    private static final double FINE_MILLILITRES = 10;
+
     /** @param label the number at the tick, in the unit of the axis */
     record Tick(double x, String label) {}
 
@@ -35,9 +37,17 @@ record VolumeAxis(double left, double right, double last, OptionalDouble columnV
                 : number(columnVolumes) + (number(columnVolumes).equals("1") ? " column volume" : " column volumes");
     }
 
-    /** "39 to 59 mL". */
+    /** "39 to 59 mL", rounded the way a volume is poured. */
     String span(double from, double to) {
         return number(from) + " to " + volume(to);
+    }
+
+    /** "129 to 140 mL", as fine as the axis is read. */
+    String place(double from, double to) {
+        return columnVolumeMillilitres.isPresent() && to * columnVolumeMillilitres.getAsDouble() >= FINE_MILLILITRES
+                ? Numbers.plain(from * columnVolumeMillilitres.getAsDouble(), 0) + " to "
+                        + Numbers.plain(to * columnVolumeMillilitres.getAsDouble(), 0) + " mL"
+                : span(from, to);
     }
 
     private String number(double columnVolumes) {
