@@ -30,6 +30,11 @@ public record Plan(Judgement judgement, Optional<Route> route, List<PlanLine> li
         return route.isEmpty();
     }
 
+    /** When each measured dye leaves; empty when no plan is sound. */
+    public Optional<Elution> elution() {
+        return route.map(Route::elution);
+    }
+
     public Optional<PlanLine> line(String label) {
         return lines.stream().filter(line -> line.label().equals(label)).findFirst();
     }
