@@ -54,6 +54,9 @@ public final class Judge {
             rulebook.limits().values().forEach(session::insert);
             order.apply(CaseFacts.ofTheStrips(written)).forEach(session::insert);
             fire(session);
+            order.apply(ReplicateScatter.facts(written, conclusions(session), rulebook.limits()))
+                    .forEach(session::insert);
+            fire(session);
             StripSummary summary = StripSummary.of(written, conclusions(session), rulebook.limits());
             order.apply(CaseFacts.ofTheEluents(written, summary, data)).forEach(session::insert);
             fire(session);

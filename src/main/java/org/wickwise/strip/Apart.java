@@ -1,5 +1,6 @@
 package org.wickwise.strip;
 
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.substance.Dye;
@@ -25,6 +26,16 @@ public sealed interface Apart extends Ground {
         /** The gap in units of its standard uncertainty. */
         public double timesUncertainty() {
             return gap / uncertainty;
+        }
+
+        /**
+         * The chance that the true gap is above this, the reading taken as Gaussian; one half where the limit is the
+         * reading itself (JCGM 100:2008, 4.3.6 and G.1).
+         *
+         * @return 0 to 1
+         */
+        public double chanceAbove(double limit) {
+            return 1 - new NormalDistribution(gap, uncertainty).cumulativeProbability(limit);
         }
     }
 
