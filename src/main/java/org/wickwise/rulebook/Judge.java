@@ -2,7 +2,6 @@ package org.wickwise.rulebook;
 
 import java.nio.file.Path;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
@@ -64,15 +63,17 @@ public final class Judge {
         Firings firings = new Firings();
         KieSession session = compiled.newKieSession();
         try {
+            StandingConclusions standing = new StandingConclusions();
             session.addEventListener(firings);
+            session.addEventListener(standing);
             session.setGlobal("firings", firings);
             rulebook.limits().values().forEach(session::insert);
             order.apply(CaseFacts.ofTheStrips(written)).forEach(session::insert);
             fire(session);
-            order.apply(ReplicateScatter.facts(written, conclusions(session), rulebook.limits()))
+            order.apply(ReplicateScatter.facts(written, standing.now(), rulebook.limits()))
                     .forEach(session::insert);
             fire(session);
-            Set<Conclusion> verdicts = conclusions(session);
+            Set<Conclusion> verdicts = standing.now();
             StripSummary summary = StripSummary.of(written, verdicts, rulebook.limits());
             order.apply(CaseFacts.ofTheEluents(written, summary, data)).forEach(session::insert);
             fire(session);
@@ -81,11 +82,12 @@ public final class Judge {
                     CaseFacts.eluents(written),
                     summary.movements(),
                     summary.gaps(),
-                    Reasons.of(rulebook.rules(), rulebook.limits(), firings, conclusions(session)),
+                    Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing.now()),
                     rulebook.limits(),
                     data.miscibility());
             firings.stop();
-            return new WarmJudging(session, verdicts, first, ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
+            return new WarmJudging(
+                    session, standing, verdicts, first, ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
         } catch (RuntimeException e) {
             session.dispose();
             throw e;
@@ -97,11 +99,5 @@ public final class Judge {
         if (fired >= MOST_FIRINGS) {
             throw new IllegalStateException("the rules did not come to an end after " + MOST_FIRINGS + " conclusions");
         }
-    }
-
-    static Set<Conclusion> conclusions(KieSession session) {
-        Set<Conclusion> conclusions = new HashSet<>();
-        session.getObjects(Conclusion.class::isInstance).forEach(found -> conclusions.add((Conclusion) found));
-        return conclusions;
     }
 }
