@@ -27,10 +27,10 @@ final class FootingLines {
     private final List<PlanLine> lines = new ArrayList<>();
     private int doubts;
 
-    FootingLines(Judgement judgement, Optional<Route> route, Set<Eluent> poured) {
+    FootingLines(Judgement judgement, Optional<Route> route) {
         this.judgement = judgement;
         this.route = route;
-        this.poured = poured;
+        this.poured = route.map(Route::poured).orElse(Set.of());
     }
 
     List<PlanLine> lines() {
@@ -155,7 +155,8 @@ final class FootingLines {
             double share = 0;
             List<Reason> grounds = new ArrayList<>(List.of(most.reason()));
             List<String> terms = new ArrayList<>();
-            for (Step step : found.steps()) {
+            for (int i = 0; i < found.steps().size(); i++) {
+                Step step = found.steps().get(i);
                 Optional<Measured> measured = judgement.measured(dye, step.eluent());
                 if (!step.staying().contains(dye)) {
                     break;
@@ -163,7 +164,7 @@ final class FootingLines {
                 if (measured.isEmpty() || measured.get().value() == 0) {
                     continue;
                 }
-                double columnVolumes = Criterion.latest(step.leaving(), step.eluent(), judgement);
+                double columnVolumes = found.elution().poured().get(i);
                 double retention = measured.get().retardationFactor().retentionFactor();
                 share += columnVolumes / retention;
                 terms.add(Numbers.fixed(columnVolumes, 1) + " column volumes / k " + Numbers.fixed(retention, 1));

@@ -9,6 +9,8 @@ import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Apart;
 import org.wickwise.strip.Movement;
+import org.wickwise.strip.RetardationFactor;
+import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Miscibility;
@@ -71,6 +73,11 @@ public record Judgement(
     /** The measured Rf of a dye in an eluent, where there is one. */
     public Optional<Movement.Measured> measured(Dye dye, Eluent eluent) {
         return movement(dye, eluent).filter(Movement.Measured.class::isInstance).map(Movement.Measured.class::cast);
+    }
+
+    /** Rf with its uncertainty as this one strip says it; empty where the dye was only watched, or not seen on it. */
+    public Optional<RetardationFactor> retardationFactor(Strip strip, Dye dye) {
+        return strip.spotOf(dye).flatMap(spot -> new RulerReadings(limits).retardationFactor(strip, dye));
     }
 
     /** Whether any strip that can be read was run in this eluent. */

@@ -94,7 +94,7 @@ final class ReplicateScatter {
     }
 
     private Fact suspect(Dye dye, Read one, List<Read> all) {
-        Limit falseAlarms = limits.get("false alarms of the Grubbs test");
+        Limit falseAlarms = limits.get("false alarm rate of the Grubbs test");
         double critical = Outliers.criticalTwoSided(all.size(), falseAlarms.value() / 100);
         double statistic = Outliers.grubbsStatistics(values(all), one.factor().uncertainty())
                 .get(all.indexOf(one));

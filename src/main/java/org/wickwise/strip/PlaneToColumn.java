@@ -46,7 +46,7 @@ public record PlaneToColumn(double frontCorrection, double phaseRatio) {
         return (1 - corrected) / corrected;
     }
 
-    /** k to expect on the column, for a dilute dye and the same adsorbent with the same water on it. */
+    /** k to expect on the column, for a dilute dye and the same adsorbent in the same state of activity. */
     public double retentionOnColumn(double observed) {
         return phaseRatio * retentionOnPlane(observed);
     }

@@ -111,7 +111,9 @@ public record RetardationFactor(double value, double uncertainty) {
      * The tenth is our choice.
      */
     public boolean isFarFromBothEnds() {
-        return uncertainty < LINEAR_WITHIN * value && uncertainty < LINEAR_WITHIN * (1 - value);
+        return isInsideTheStrip()
+                && Numbers.steady(uncertainty / value) < LINEAR_WITHIN
+                && Numbers.steady(uncertainty / (1 - value)) < LINEAR_WITHIN;
     }
 
     /** k in words: "k 2.0 ± 0.2", "k 4 to 11", or a bound where the 95 % interval reaches an end of the strip. */

@@ -53,11 +53,7 @@ class SameCaseSamePlanTest {
     void theOrderOfRulesChangesNoByte(long seed, @TempDir Path keep) {
         Rulebook shipped = Shipped.bench().judge().rulebook();
         Rulebook shuffled = new Rulebook(
-                shuffled(shipped.rules(), new Random(seed)),
-                shipped.limits(),
-                shipped.topics(),
-                shipped.preferences(),
-                shipped.burdenOfRanking());
+                shuffled(shipped.rules(), new Random(seed)), shipped.limits(), shipped.topics(), shipped.wishes());
         Judge judge = Judge.of(shuffled, Shipped.data(), keep);
         Case written = Shipped.caseIn(Shipped.DEMO);
         assertThat(everything(new Planner(shuffled).plan(judge.judge(written))))
