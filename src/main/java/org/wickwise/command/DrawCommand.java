@@ -19,11 +19,12 @@ import picocli.CommandLine.Spec;
         description = "Draws the strips of a case to scale, or when each dye of its plan leaves the column, as SVG.",
         footer = {
             "",
-            "  strips   every strip side by side: origin, front, each spot with its 95 % interval",
-            "  profile  volume poured against what leaves: steps, bands, what to keep; an estimate",
+            "  strips   every strip side by side, each spot with its uncertainty",
+            "  profile  the bands over the volume poured, and what to keep; an estimate",
             "",
-            "The pictures say the same in black and white. A profile needs a plan and measured strips; where",
-            "there is none the message says what to do, and the exit code is 3.",
+            "The pictures say the same in black and white. A profile needs a plan and",
+            "measured strips; where there are none, a message says what to do, and the",
+            "exit code is 3.",
             "",
             "  wickwise draw CASE strips > strips.svg",
             "  wickwise draw CASE profile > profile.svg"

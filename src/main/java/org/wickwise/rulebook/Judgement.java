@@ -1,6 +1,5 @@
 package org.wickwise.rulebook;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +19,7 @@ import org.wickwise.substance.Miscibility;
  * strips and rules.
  *
  * @param eluents every eluent that was considered, in the order of their names
- * @param reasons every conclusion with its reason
+ * @param reasons every conclusion with its reason, in the order of printing
  */
 public record Judgement(
         Case judged,
@@ -36,7 +35,6 @@ public record Judgement(
         return reasons.keySet().stream()
                 .filter(kind::isInstance)
                 .map(kind::cast)
-                .sorted(Comparator.comparing(Conclusion::toString))
                 .toList();
     }
 

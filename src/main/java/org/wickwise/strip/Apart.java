@@ -5,6 +5,7 @@ import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
 
 /** What the strips say of the space between two dyes in one eluent. */
 public sealed interface Apart extends Ground {
@@ -23,9 +24,9 @@ public sealed interface Apart extends Ground {
     record MeasuredGap(Eluent eluent, Dye ahead, Dye behind, double gap, double uncertainty, Reason reason)
             implements Apart {
 
-        /** The gap in units of its standard uncertainty. */
-        public double timesUncertainty() {
-            return gap / uncertainty;
+        /** The chance in per cent that the true gap is above this. */
+        public double percentAbove(double limit) {
+            return Numbers.steady(100 * chanceAbove(limit));
         }
 
         /**

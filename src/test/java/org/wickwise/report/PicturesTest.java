@@ -123,7 +123,7 @@ class PicturesTest {
         DrawnPicture picture = new DrawnPicture(StripsPicture.of(plan.judgement()));
         assertThat(picture.words())
                 .contains("void: front ran off the end", "doubtful: jar left open", "streaked, doubtful", "at the edge")
-                .contains("judged by eye: a sketch, not to scale", "brine travels", "brine and moss: clear")
+                .contains("judged by eye: a sketch, not to scale", "brine travels", "moss and brine: clear")
                 .contains("reported as Rf only: drawn on a nominal length", "not seen: brine")
                 .contains("brine + moss Rf 0.50 ± 0.04, one spot", "strip 2", "no spot was read");
         assertThat(DrawnPicture.ofClass(picture.root(), "streak")).hasSize(1);
@@ -138,12 +138,48 @@ class PicturesTest {
     void aDyeSeenAheadOfAnotherIsDrawnAheadOfIt() {
         DrawnPicture picture =
                 new DrawnPicture(StripsPicture.of(Shipped.planOf(EVERY_KIND).judgement()));
-        List<String> spots = DrawnPicture.ofClass(picture.root(), "strip").stream()
+        List<Element> spots = DrawnPicture.ofClass(picture.root(), "strip").stream()
                 .filter(strip -> DrawnPicture.title(strip).contains("was seen"))
                 .flatMap(strip -> DrawnPicture.ofClass(strip, "spot").stream())
-                .map(DrawnPicture::title)
                 .toList();
-        assertThat(spots).containsExactly("brine was seen: it travels", "moss was seen: it travels");
+        assertThat(spots)
+                .extracting(DrawnPicture::title)
+                .containsExactly("moss was seen: it travels", "brine was seen: it travels");
+        assertThat(spots)
+                .extracting(spot ->
+                        DrawnPicture.number(DrawnPicture.all(spot, "circle").get(0), "cy"))
+                .isSorted()
+                .doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void noTextRunsOutOfThePage(Path file) {
+        Plan plan = Shipped.planOf(file);
+        List<String> pictures = new ArrayList<>(List.of(StripsPicture.of(plan.judgement())));
+        if (ProfilePicture.obstacle(plan).isEmpty()) {
+            pictures.add(ProfilePicture.of(plan));
+        }
+        for (String svg : pictures) {
+            Element root = new DrawnPicture(svg).root();
+            for (Element text : DrawnPicture.all(root, "text")) {
+                double size = text.hasAttribute("font-size") ? DrawnPicture.number(text, "font-size") : 12;
+                double width = Lettering.width(text.getTextContent(), size);
+                double before =
+                        switch (text.getAttribute("text-anchor")) {
+                            case "end" -> width;
+                            case "middle" -> width / 2;
+                            default -> 0;
+                        };
+                Matcher moved = TRANSLATION.matcher(((Element) text.getParentNode()).getAttribute("transform"));
+                double left = DrawnPicture.number(text, "x")
+                        + (moved.matches() ? Double.parseDouble(moved.group(1)) : 0)
+                        - before;
+                assertThat(text.hasAttribute("transform") ? 0 : left)
+                        .as(text.getTextContent())
+                        .isBetween(0.0, DrawnPicture.number(root, "width") - width);
+            }
+        }
     }
 
     @ParameterizedTest
