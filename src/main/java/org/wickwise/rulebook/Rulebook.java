@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
@@ -26,8 +27,10 @@ import org.wickwise.text.YamlFile;
  * @param rules in the order of the layers, then of their names
  * @param topics what cautions are about, in the order of printing
  * @param wishes how one plan is chosen among several
+ * @param blends what a blend worth proposing looks like
  */
-public record Rulebook(List<Rule> rules, Map<String, Limit> limits, List<String> topics, Wishes wishes) {
+public record Rulebook(
+        List<Rule> rules, Map<String, Limit> limits, List<String> topics, Wishes wishes, BlendWishes blends) {
 
     private static final Set<String> LIMIT_KEYS = Set.of("value", "unit", "lowest", "highest", "means", "source");
 
@@ -47,8 +50,9 @@ public record Rulebook(List<Rule> rules, Map<String, Limit> limits, List<String>
                     .toList());
         }
         Wishes wishes = new WishesReader(problems).wishes(read(folder, "preferences.yaml"));
+        BlendWishes blends = new BlendWishesReader(problems).wishes(read(folder, "blends.yaml"));
         problems.throwIfAny();
-        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes);
+        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes, blends);
     }
 
     private static Map<String, Limit> limits(Mapping file, Problems problems) {

@@ -43,6 +43,7 @@ class CheckValuesTest {
     private static Map<String, UnaryOperator<JsonNode>> answers() {
         Map<String, UnaryOperator<JsonNode>> all = new TreeMap<>();
         all.putAll(StripRows.rows());
+        all.putAll(StrengthRows.rows());
         return all;
     }
 

@@ -53,7 +53,11 @@ class SameCaseSamePlanTest {
     void theOrderOfRulesChangesNoByte(long seed, @TempDir Path keep) {
         Rulebook shipped = Shipped.bench().judge().rulebook();
         Rulebook shuffled = new Rulebook(
-                shuffled(shipped.rules(), new Random(seed)), shipped.limits(), shipped.topics(), shipped.wishes());
+                shuffled(shipped.rules(), new Random(seed)),
+                shipped.limits(),
+                shipped.topics(),
+                shipped.wishes(),
+                shipped.blends());
         Judge judge = Judge.of(shuffled, Shipped.data(), keep);
         Case written = Shipped.caseIn(Shipped.DEMO);
         assertThat(everything(new Planner(shuffled).plan(judge.judge(written))))
