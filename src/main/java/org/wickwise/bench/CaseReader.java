@@ -177,7 +177,7 @@ public final class CaseReader {
     }
 
     private Optional<Column> column(Fields fields) {
-        return phase(fields, "stationary phase").map(new ColumnReader(fields, problems)::column);
+        return new ColumnReader(fields, problems).column(phase(fields, "stationary phase"));
     }
 
     private Load load(Fields mixture) {

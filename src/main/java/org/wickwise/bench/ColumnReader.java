@@ -47,7 +47,8 @@ final class ColumnReader {
         this.problems = problems;
     }
 
-    Column column(StationaryPhase phase) {
+    /** Reads everything, so that a wrong phase hides no other mistake. */
+    Optional<Column> column(Optional<StationaryPhase> phase) {
         OptionalDouble bed = within("bed mm", LONGEST_MILLIMETRES, "a length above zero in millimetres");
         OptionalDouble tube = within("tube mm", LONGEST_MILLIMETRES, "a length above zero in millimetres");
         if (bed.isPresent() && tube.isPresent() && bed.getAsDouble() > tube.getAsDouble()) {
@@ -69,12 +70,8 @@ final class ColumnReader {
                         "a flow above zero in millilitres per minute"),
                 plates(),
                 fields.place());
-        return new Column(
-                phase,
-                within("bore mm", WIDEST_MILLIMETRES, "a length above zero in millimetres"),
-                bed,
-                setup,
-                fields.placeOf("stationary phase"));
+        OptionalDouble bore = within("bore mm", WIDEST_MILLIMETRES, "a length above zero in millimetres");
+        return phase.map(known -> new Column(known, bore, bed, setup, fields.placeOf("stationary phase")));
     }
 
     /** A number above zero and at most so much; empty, with a problem reported, when it is something else. */

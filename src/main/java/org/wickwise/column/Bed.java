@@ -39,37 +39,22 @@ public final class Bed {
         return poreAngstroms * squareMetresPerGram / ANGSTROMS_OF_A_CYLINDRICAL_PORE;
     }
 
+    /** The liquid in millilitres that a bed of so much dry adsorbent holds: mass / packed density x total porosity. */
+    public static double holdUpMillilitres(double dryGrams, double packedGramsPerMillilitre, double totalPorosity) {
+        return dryGrams / packedGramsPerMillilitre * totalPorosity;
+    }
+
+    /** Grams of dry adsorbent for each gram of a load. */
+    public static double adsorbentRatio(double dryGrams, double loadMilligrams) {
+        return dryGrams * 1000 / loadMilligrams;
+    }
+
     /**
-     * Water in grams that brings a dry adsorbent to a share of water of the whole, m w/(100 - w).
+     * Liquid in grams that brings a dry adsorbent to a wanted activity grade, as a share of the whole: m w/(100 - w).
      *
-     * @param waterPercentOfTheWhole 0 to below 100
+     * @param liquidPercentOfTheWhole 0 to below 100
      */
-    public static double waterGramsFor(double dryGrams, double waterPercentOfTheWhole) {
-        return dryGrams * waterPercentOfTheWhole / (100 - waterPercentOfTheWhole);
-    }
-
-    /**
-     * How far a held dye moves while so many column volumes of an eluent run through, as a share of the bed: x = n/k.
-     *
-     * @param retentionFactor k, above 0
-     */
-    public static double creep(double columnVolumes, double retentionFactor) {
-        return columnVolumes / retentionFactor;
-    }
-
-    /**
-     * The share of the bed that a load fills when it has soaked in: V/(V0 (1 + k)) for a dye of this k in the loading
-     * liquid.
-     */
-    public static double plug(double loadMillilitres, double columnVolumeMillilitres, double retentionFactor) {
-        return loadMillilitres / (columnVolumeMillilitres * (1 + retentionFactor));
-    }
-
-    /**
-     * The volume in millilitres in which such a load leaves, without its spreading: V k2/k1 for a load in k1 released
-     * at k2.
-     */
-    public static double plugOutMillilitres(double loadMillilitres, double loadedAt, double releasedAt) {
-        return loadMillilitres * releasedAt / loadedAt;
+    public static double deactivatingGramsFor(double dryGrams, double liquidPercentOfTheWhole) {
+        return dryGrams * liquidPercentOfTheWhole / (100 - liquidPercentOfTheWhole);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.wickwise.column.Bed;
 import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Setup.Drive;
@@ -19,8 +20,6 @@ import org.wickwise.text.Numbers;
 
 /** How large the column must be, how much it takes, in what portions to collect, and how long it runs. */
 final class ColumnLines {
-
-    private static final double MILLIGRAMS_PER_GRAM = 1000;
 
     private final Judgement judgement;
     private final Route route;
@@ -140,7 +139,7 @@ final class ColumnLines {
     }
 
     private String ratio(double loadMilligrams) {
-        return ", " + Numbers.poured(column.bedGrams().orElseThrow() * MILLIGRAMS_PER_GRAM / loadMilligrams) + " g of "
+        return ", " + Numbers.poured(Bed.adsorbentRatio(column.bedGrams().orElseThrow(), loadMilligrams)) + " g of "
                 + column.phaseName() + " for each gram (" + ratioWords() + ")";
     }
 

@@ -46,6 +46,7 @@ class CheckValuesTest {
         Map<String, UnaryOperator<JsonNode>> all = new TreeMap<>();
         all.putAll(StripRows.rows());
         all.putAll(StrengthRows.rows());
+        all.putAll(ColumnSizeRows.rows());
         all.putAll(WorkedExampleRows.rows());
         return all;
     }

@@ -25,7 +25,6 @@ import org.wickwise.report.Heading;
 import org.wickwise.report.JsonReport;
 import org.wickwise.report.MarkdownReport;
 import org.wickwise.report.TextReport;
-import org.wickwise.strip.Strip;
 
 /** The same case gives the same bytes, whatever the order of strips, facts and rules, and whatever the locale. */
 class SameCaseSamePlanTest {
@@ -36,7 +35,7 @@ class SameCaseSamePlanTest {
         Judge judge = Shipped.bench().judge();
         Planner planner = new Planner(judge.rulebook());
         Plan shuffled = planner.plan(
-                judge.judge(withStrips(written, shuffled(written.strips(), random)), facts -> shuffled(facts, random)));
+                judge.judge(written.with(shuffled(written.strips(), random)), facts -> shuffled(facts, random)));
         assertThat(everything(shuffled)).isEqualTo(everything(Shipped.bench().plan(written)));
     }
 
@@ -95,20 +94,6 @@ class SameCaseSamePlanTest {
 
     private static String everything(Plan plan) {
         return TextReport.of(plan, Heading.plain()) + MarkdownReport.of(plan) + JsonReport.of(plan);
-    }
-
-    private static Case withStrips(Case written, List<Strip> strips) {
-        return new Case(
-                written.title(),
-                written.mixture(),
-                written.dyes(),
-                written.fadesInLight(),
-                written.column(),
-                written.setting(),
-                written.settingPlace(),
-                written.shelf(),
-                written.date(),
-                strips);
     }
 
     private static <T> List<T> shuffled(Collection<T> some, Random random) {
