@@ -2,7 +2,7 @@ package org.wickwise.column;
 
 /**
  * Counter-current distribution: in each transfer the upper phase of every tube moves to the next and is brought to
- * equilibrium there (Craig, J. Biol. Chem. 1944, 155, 519, from memory; Harvey, Analytical Chemistry 2.1, appendix 16).
+ * equilibrium there (Craig 1944; Harvey, Analytical Chemistry 2.1, appendix 16).
  *
  * @param moved p, the share of a dye in the phase that moves, 0 to 1
  */
