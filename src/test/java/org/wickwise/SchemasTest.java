@@ -41,7 +41,9 @@ import org.wickwise.bench.CaseReader;
 import org.wickwise.bench.Setting;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Rulebook;
+import org.wickwise.rulebook.Wishes;
 import org.wickwise.strip.Behaviour;
+import org.wickwise.strip.BlendWishes;
 import org.wickwise.strip.GapLook;
 import org.wickwise.strip.Mishap;
 import org.wickwise.substance.DyeClass;
@@ -50,6 +52,7 @@ import org.wickwise.substance.ShelfReader;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventDataReader;
 import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
 
@@ -79,6 +82,7 @@ class SchemasTest {
             new Follows("rules/examples/*.yaml", "rule-examples"),
             new Follows("rules/layers/*.yaml", "rule-layer"),
             new Follows("rules/words/*.yaml", "words"),
+            new Follows("rules/blends.yaml", "blends"),
             new Follows("rules/limits.yaml", "limits"),
             new Follows("rules/preferences.yaml", "preferences"),
             new Follows("rules/topics.yaml", "topics"),
@@ -251,7 +255,9 @@ class SchemasTest {
                 "rules/layers/1-reading.yaml | when: [\"S went wrong: jar left open\"] | when: [{S went wrong: jar}]",
                 "rules/limits.yaml | value: 0.05, unit | value: low, unit",
                 "rules/limits.yaml | lowest: 0.01, | ''",
-                "rules/preferences.yaml | - column volumes | - volumes of the column",
+                "rules/blends.yaml | 19:1 | 19 to 1",
+                "rules/blends.yaml | from: 0.2 | from: low",
+                "rules/preferences.yaml | - cost | - costs",
                 "rules/preferences.yaml | hazardous: 3 | dangerous: 3",
                 "rules/words/1-strips.yaml | {S: strip} is void | {S: stripe} is void",
                 "rules/examples/1-reading.yaml | setting: college | setting: colledge",
@@ -384,7 +390,10 @@ class SchemasTest {
             new SameKeys("rules", "the limits", "limits", ""),
             new SameKeys("rules", "a limit", "limits", "/$defs/limit"),
             new SameKeys("rules", "the topics", "topics", ""),
-            new SameKeys("rules", "the preferences", "preferences", ""));
+            new SameKeys("rules", "the preferences", "preferences", ""),
+            new SameKeys("rules", "the blends", "blends", ""),
+            new SameKeys("rules", "the wanted Rf", "blends", "/properties/wanted Rf"),
+            new SameKeys("rules", "the cost of a plan", "preferences", "/properties/cost of a plan"));
 
     /** The readers are shown groups with the key `zzz`, which nobody takes, and say which keys they take. */
     @Test
@@ -434,7 +443,8 @@ class SchemasTest {
             Map.entry("data/stationary-phases/p.yaml", "{zzz: 1, ladder: {zzz: 1}}"),
             Map.entry("rules/limits.yaml", "{zzz: 1, limits: {l: {zzz: 1}}}"),
             Map.entry("rules/topics.yaml", "{zzz: 1, topics: []}"),
-            Map.entry("rules/preferences.yaml", "{zzz: 1}"),
+            Map.entry("rules/blends.yaml", "{zzz: 1, wanted Rf: {zzz: 1}}"),
+            Map.entry("rules/preferences.yaml", "{zzz: 1, cost of a plan: {zzz: 1}}"),
             Map.entry("rules/words/w.yaml", "{zzz: 1, sentences: [{zzz: 1}]}"),
             Map.entry("rules/layers/l.yaml", "{zzz: 1, rules: [{zzz: 1}]}"));
 
@@ -517,7 +527,12 @@ class SchemasTest {
     }
 
     private static List<String> criteria() {
-        Rulebook unknown = new Rulebook(List.of(), Map.of(), List.of(), List.of("zzz"), Map.of());
+        Rulebook unknown = new Rulebook(
+                List.of(),
+                Map.of(),
+                List.of(),
+                new Wishes(List.of("zzz"), Map.of(), new Wishes.Cost(0, 0, 0, 0, 0, 0, 0), List.of(2.0)),
+                new BlendWishes(List.of(), 0.2, 0.35, "", 0, new Place("test", 1)));
         Matcher known = Pattern.compile("one of: (.+)")
                 .matcher(problemsOf(() -> new Planner(unknown)).get(0).expected());
         assertThat(known.matches()).isTrue();

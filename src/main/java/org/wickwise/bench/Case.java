@@ -32,6 +32,12 @@ public record Case(
     public static final int FEWEST_DYES = 2;
     public static final int MOST_DYES = 8;
 
+    /** The same case with other strips. */
+    public Case with(List<Strip> others) {
+        return new Case(
+                title, mixture, dyes, fadesInLight, column, setting, settingPlace, shelf, date, List.copyOf(others));
+    }
+
     /** "Mixture: ...; column: ...; setting: ...". */
     public String inOneLine() {
         return "Mixture: " + mixture + "; column: " + column.phaseName() + "; setting: " + setting.word();

@@ -28,11 +28,11 @@ final class AdviceLines {
     private final List<String> topics;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    AdviceLines(Judgement judgement, Optional<Route> route, Optional<Eluent> packing, List<String> topics) {
+    AdviceLines(Judgement judgement, Optional<Route> route, List<String> topics) {
         this.judgement = judgement;
         this.route = route;
-        this.packing = packing;
-        this.poured = Planner.poured(route, packing);
+        this.packing = route.map(found -> found.packing().packing());
+        this.poured = route.map(Route::poured).orElse(Set.of());
         this.topics = topics;
     }
 

@@ -3,103 +3,101 @@ package org.wickwise.plan;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.wickwise.rulebook.Conclusion;
-import org.wickwise.rulebook.Conclusion.Basis;
-import org.wickwise.rulebook.Conclusion.Reading;
-import org.wickwise.rulebook.Judgement;
+import java.util.OptionalInt;
+import org.wickwise.plan.Choices.Pourable;
+import org.wickwise.plan.Choices.Reach;
 import org.wickwise.strip.Behaviour;
-import org.wickwise.strip.Strip;
-import org.wickwise.substance.Dye;
-import org.wickwise.substance.Eluent;
+import org.wickwise.strip.RetardationFactor;
 
-/** What can be counted against a step. Which counts most stands in {@code rules/preferences.yaml}. */
+/**
+ * What can be counted against a plan; less is better. Which counts most stands in {@code rules/preferences.yaml}. Each
+ * criterion adds up over the steps, but for creeping and cost, which are known only as the bands go down the bed.
+ */
 enum Criterion {
     TOGETHER("dyes that leave together") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return step.fractions().stream()
-                    .mapToInt(fraction -> fraction.size() - 1)
+        double count(Move move, Choices choices) {
+            return move.fractions().stream()
+                    .mapToInt(fraction -> Integer.bitCount(fraction) - 1)
                     .sum();
         }
     },
     CLOSE_BANDS("bands less than the comfortable distance apart") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            double comfortable = judgement.limit("comfortable distance");
+        double count(Move move, Choices choices) {
             int close = 0;
-            for (int i = 1; i < step.fractions().size(); i++) {
-                double earlier = latest(step.fractions().get(i - 1), step.eluent(), judgement);
-                double later = earliest(step.fractions().get(i), step.eluent(), judgement);
-                close += later - earlier < comfortable ? 1 : 0;
+            for (int i = 1; i < move.fractions().size(); i++) {
+                double earlier = latest(move, move.fractions().get(i - 1), choices, UNMEASURED_COLUMN_VOLUMES);
+                double later = earliest(move, move.fractions().get(i), choices);
+                close += later - earlier < choices.comfortableColumnVolumes() ? 1 : 0;
             }
             return close;
         }
     },
     BACKWARDS("steps that go back to a weaker eluent") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return before.filter(earlier -> Strength.weakerByStrips(step.eluent(), earlier, judgement))
-                            .isPresent()
-                    ? 1
-                    : 0;
+        double countAfter(OptionalInt before, int eluent, Choices choices) {
+            return before.isPresent() && choices.isWeaker(eluent, before.getAsInt()) ? 1 : 0;
         }
     },
     ESTIMATED("steps resting on an estimate") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return restsOnEstimate(step, judgement) ? 1 : 0;
+        double count(Move move, Choices choices) {
+            return move.leavingReach(choices).anyMatch(Reach::estimated) ? 1 : 0;
         }
     },
     DOUBTFUL("steps resting on a doubtful reading") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return restsOnDoubt(step, judgement) ? 1 : 0;
+        double count(Move move, Choices choices) {
+            return move.leavingReach(choices).anyMatch(Reach::doubtful) ? 1 : 0;
         }
     },
     LAST_ONLY("eluents for the last step only") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return judgement.holds(new Conclusion.Fitness(step.eluent(), Conclusion.Fit.LAST_ONLY)) ? 1 : 0;
+        double count(Move move, Choices choices) {
+            return move.pourable(choices).lastOnly() ? 1 : 0;
         }
     },
     TOO_FAST("bands too fast to be held") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return step.leaving().stream()
-                    .filter(dye -> judgement
-                            .behaviour(dye, step.eluent())
-                            .filter(behaves -> behaves.behaviour() == Behaviour.RUNS_AHEAD)
-                            .isPresent())
+        double count(Move move, Choices choices) {
+            return move.leavingReach(choices)
+                    .filter(reach -> reach.behaviour() == Behaviour.RUNS_AHEAD)
                     .count();
         }
     },
     UNTRIED_SOLVENTS("solvents that stand on no strip") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return step.eluent().parts().stream()
-                    .filter(part -> judgement.judged().strips().stream()
-                            .noneMatch(strip -> strip.eluent().contains(part.solvent())))
-                    .count();
+        double count(Move move, Choices choices) {
+            return move.pourable(choices).untriedSolvents();
         }
     },
+    NOT_HOLDING("packings that do not hold every dye") {
+        @Override
+        double countPacking(Choices.Packing packing) {
+            return packing.notHolding();
+        }
+    },
+    UNTRIED_PACKING("packings that stand on no strip") {
+        @Override
+        double countPacking(Choices.Packing packing) {
+            return packing.tried() ? 0 : 1;
+        }
+    },
+    CREEPING("dyes that creep too far before their own step"),
     BURDEN("burden of the eluents") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return burden.of(step.eluent());
+        double count(Move move, Choices choices) {
+            return move.pourable(choices).burden();
         }
     },
     STEPS("steps") {
         @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
+        double count(Move move, Choices choices) {
             return 1;
         }
     },
-    VOLUME("column volumes") {
-        @Override
-        double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden) {
-            return latest(step.leaving(), step.eluent(), judgement);
-        }
-    };
+    COST("cost");
 
     private static final double UNMEASURED_COLUMN_VOLUMES = 3;
 
@@ -109,7 +107,19 @@ enum Criterion {
         this.words = words;
     }
 
-    abstract double count(Step step, Optional<Eluent> before, Judgement judgement, Burden burden);
+    /** What a step counts whatever was poured before it. */
+    double count(Move move, Choices choices) {
+        return 0;
+    }
+
+    /** What a step counts because of the eluent poured just before it. */
+    double countAfter(OptionalInt before, int eluent, Choices choices) {
+        return 0;
+    }
+
+    double countPacking(Choices.Packing packing) {
+        return 0;
+    }
 
     String words() {
         return words;
@@ -125,48 +135,33 @@ enum Criterion {
         return Arrays.stream(values()).map(Criterion::words).toList();
     }
 
-    static boolean restsOnEstimate(Step step, Judgement judgement) {
-        return step.leaving().stream().anyMatch(dye -> judgement
-                .behaviour(dye, step.eluent())
-                .filter(behaves -> behaves.basis() == Basis.ESTIMATED)
-                .isPresent());
-    }
-
-    static boolean restsOnDoubt(Step step, Judgement judgement) {
-        boolean doubtfulStrip = judgement.judged().strips().stream()
-                .filter(strip -> strip.eluent().equals(step.eluent()))
-                .anyMatch(strip -> isDoubtful(strip, step, judgement));
-        boolean borderline =
-                step.leaving().stream().anyMatch(dye -> judgement.holds(new Conclusion.Borderline(dye, step.eluent())));
-        return doubtfulStrip || borderline;
-    }
-
-    private static boolean isDoubtful(Strip strip, Step step, Judgement judgement) {
-        return judgement.holds(new Conclusion.StripVerdict(strip, Reading.DOUBTFUL))
-                || step.leaving().stream()
-                        .anyMatch(dye -> judgement.holds(new Conclusion.SpotVerdict(strip, dye, Reading.DOUBTFUL)));
-    }
-
-    /** Column volumes until the last of these dyes is off; a usual figure where nobody measured. */
-    static double latest(List<Dye> dyes, Eluent eluent, Judgement judgement) {
-        return dyes.stream()
-                .mapToDouble(dye -> columnVolumes(dye, eluent, judgement, UNMEASURED_COLUMN_VOLUMES))
-                .max()
-                .orElse(0);
+    /** Column volumes until the last of these dyes is off. */
+    private static double latest(Move move, int set, Choices choices, double unmeasured) {
+        Pourable pourable = move.pourable(choices);
+        double latest = 0;
+        for (int dye = 0; dye < choices.dyes().size(); dye++) {
+            if ((set & 1 << dye) != 0) {
+                latest = Math.max(latest, columnVolumes(pourable.reach().get(dye), unmeasured));
+            }
+        }
+        return latest;
     }
 
     /** Column volumes until the first of these dyes appears; 0, the worst case, where nobody measured. */
-    private static double earliest(List<Dye> dyes, Eluent eluent, Judgement judgement) {
-        return dyes.stream()
-                .mapToDouble(dye -> columnVolumes(dye, eluent, judgement, 0))
-                .min()
-                .orElse(0);
+    private static double earliest(Move move, int set, Choices choices) {
+        Pourable pourable = move.pourable(choices);
+        double earliest = Double.POSITIVE_INFINITY;
+        for (int dye = 0; dye < choices.dyes().size(); dye++) {
+            if ((set & 1 << dye) != 0) {
+                earliest = Math.min(earliest, columnVolumes(pourable.reach().get(dye), 0));
+            }
+        }
+        return earliest;
     }
 
-    private static double columnVolumes(Dye dye, Eluent eluent, Judgement judgement, double unmeasured) {
-        return judgement
-                .measured(dye, eluent)
-                .map(measured -> measured.retardationFactor().columnVolumes())
+    private static double columnVolumes(Optional<Reach> reach, double unmeasured) {
+        return reach.flatMap(Reach::retardation)
+                .map(RetardationFactor::columnVolumes)
                 .orElse(unmeasured);
     }
 }

@@ -27,10 +27,10 @@ final class FootingLines {
     private final List<PlanLine> lines = new ArrayList<>();
     private int doubts;
 
-    FootingLines(Judgement judgement, Optional<Route> route, Set<Eluent> poured) {
+    FootingLines(Judgement judgement, Optional<Route> route) {
         this.judgement = judgement;
         this.route = route;
-        this.poured = poured;
+        this.poured = route.map(Route::poured).orElse(Set.of());
     }
 
     List<PlanLine> lines() {
@@ -107,15 +107,18 @@ final class FootingLines {
             reason.arguments().stream()
                     .map(Reason.Argument::because)
                     .distinct()
-                    .forEach(because ->
-                            doubt((verdict.reading() == Reading.VOID ? "Void: " : "Doubtful: ") + because, reason));
+                    .forEach(because -> doubt(verdictWord(verdict.reading()) + because, reason));
         }
+    }
+
+    private static String verdictWord(Reading reading) {
+        return Words.capital(reading.word()) + ": ";
     }
 
     private void spots() {
         judgement.all(Conclusion.SpotVerdict.class).forEach(verdict -> {
             Reason.Concluded reason = judgement.reason(verdict);
-            reason.arguments().forEach(argument -> doubt("Doubtful: " + argument.because(), reason));
+            reason.arguments().forEach(argument -> doubt(verdictWord(verdict.reading()) + argument.because(), reason));
         });
     }
 
@@ -152,7 +155,8 @@ final class FootingLines {
             double share = 0;
             List<Reason> grounds = new ArrayList<>(List.of(most.reason()));
             List<String> terms = new ArrayList<>();
-            for (Step step : found.steps()) {
+            for (int i = 0; i < found.steps().size(); i++) {
+                Step step = found.steps().get(i);
                 Optional<Measured> measured = judgement.measured(dye, step.eluent());
                 if (!step.staying().contains(dye)) {
                     break;
@@ -160,7 +164,7 @@ final class FootingLines {
                 if (measured.isEmpty() || measured.get().value() == 0) {
                     continue;
                 }
-                double columnVolumes = Criterion.latest(step.leaving(), step.eluent(), judgement);
+                double columnVolumes = found.elution().poured().get(i);
                 double retention = measured.get().retardationFactor().retentionFactor();
                 share += columnVolumes / retention;
                 terms.add(Numbers.fixed(columnVolumes, 1) + " column volumes / k " + Numbers.fixed(retention, 1));

@@ -10,9 +10,8 @@ import org.wickwise.substance.Eluent;
  * The finished plan, or an explained refusal.
  *
  * @param route empty when no plan is sound
- * @param packing what the column is packed and loaded with; empty when no plan is sound
  */
-public record Plan(Judgement judgement, Optional<Route> route, Optional<Eluent> packing, List<PlanLine> lines) {
+public record Plan(Judgement judgement, Optional<Route> route, List<PlanLine> lines) {
 
     public Plan {
         lines = List.copyOf(lines);
@@ -22,8 +21,18 @@ public record Plan(Judgement judgement, Optional<Route> route, Optional<Eluent> 
         return judgement.judged();
     }
 
+    /** What the column is packed and loaded with; empty when no plan is sound. */
+    public Optional<Eluent> packing() {
+        return route.map(found -> found.packing().packing());
+    }
+
     public boolean isRefusal() {
         return route.isEmpty();
+    }
+
+    /** When each measured dye leaves; empty when no plan is sound. */
+    public Optional<Elution> elution() {
+        return route.map(Route::elution);
     }
 
     public Optional<PlanLine> line(String label) {

@@ -1,39 +1,76 @@
 package org.wickwise.plan;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.wickwise.rulebook.Conclusion.MayPack;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+import org.wickwise.text.Words;
 
 /**
- * Eluents in the order of pouring that bring every dye off.
+ * Eluents in the order of pouring that bring every dye off a column packed for them.
  *
- * @param counts what each criterion counts against this route, in the order of the preferences
+ * @param elution how much is poured and when each dye leaves
+ * @param counted what each criterion counts against this route, in the order of the preferences
  */
-public record Route(List<Step> steps, List<Double> counts) implements Comparable<Route> {
-
-    private static final double SAME = 1e-9;
+public record Route(MayPack packing, List<Step> steps, Elution elution, List<Double> counted)
+        implements Comparable<Route> {
 
     public Route {
         steps = List.copyOf(steps);
-        counts = List.copyOf(counts);
+        counted = List.copyOf(counted);
+    }
+
+    static Route of(Pouring pouring) {
+        List<Step> steps = IntStream.range(0, pouring.moves().size())
+                .mapToObj(i -> Step.of(pouring.moves().get(i), pouring.tails().get(i), pouring.choices()))
+                .toList();
+        return new Route(
+                pouring.packing().conclusion(),
+                steps,
+                Elution.of(pouring),
+                Arrays.stream(pouring.finalCounts()).boxed().toList());
+    }
+
+    double[] counts() {
+        return counted.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** The place of the first criterion that tells two routes apart; -1 when none does. */
     public int firstDifference(Route other) {
-        for (int i = 0; i < counts.size(); i++) {
-            if (Math.abs(counts.get(i) - other.counts.get(i)) > SAME) {
-                return i;
-            }
-        }
-        return -1;
+        return Counts.firstDifference(counts(), other.counts());
     }
 
-    /** Better routes first; where no criterion tells, by the names of the eluents. */
+    /** Better routes first; where no criterion tells, by the names of the eluents and of the packing. */
     @Override
     public int compareTo(Route other) {
-        int difference = firstDifference(other);
-        return difference < 0
-                ? names().compareTo(other.names())
-                : Double.compare(counts.get(difference), other.counts.get(difference));
+        int byCounts = Counts.compare(counts(), other.counts());
+        if (byCounts != 0) {
+            return byCounts;
+        }
+        int byNames = names().compareTo(other.names());
+        return byNames != 0 ? byNames : packing.packing().compareTo(other.packing.packing());
+    }
+
+    /** Everything that goes through the column. */
+    Set<Eluent> poured() {
+        Set<Eluent> poured = new TreeSet<>(Set.of(packing.packing()));
+        steps.forEach(step -> poured.add(step.eluent()));
+        return poured;
+    }
+
+    /** "A, then B; blue and red leave together"; two plans that a person would call the same say the same. */
+    public String inShort() {
+        String together = steps.stream()
+                .flatMap(step -> step.fractions().stream())
+                .filter(fraction -> fraction.size() > 1)
+                .map(fraction -> Words.joined(fraction.stream().map(Dye::name).toList()) + " leave together")
+                .collect(Collectors.joining("; "));
+        return together.isEmpty() ? names() : names() + "; " + together;
     }
 
     /** "A, then B". */

@@ -31,12 +31,12 @@ final class RouteLines {
     private final Elution elution;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    RouteLines(Judgement judgement, Route route, MayPack packing) {
+    RouteLines(Judgement judgement, Route route) {
         this.judgement = judgement;
         this.route = route;
-        this.packing = packing;
+        this.packing = route.packing();
         this.column = judgement.judged().column();
-        this.elution = Elution.of(route, judgement);
+        this.elution = route.elution();
     }
 
     List<PlanLine> lines() {
@@ -116,7 +116,7 @@ final class RouteLines {
         String number = Integer.toString(index + 1);
         boolean last = index == route.steps().size() - 1;
         String verb = last && index > 0 ? "Sweep with " : "Pour ";
-        String estimate = Criterion.restsOnEstimate(step, judgement) ? " (estimated, not tried on a strip)" : "";
+        String estimate = restsOnEstimate(step) ? " (estimated, not tried on a strip)" : "";
         add(
                 "step-" + number,
                 Section.STEPS,
@@ -265,6 +265,12 @@ final class RouteLines {
                 .forEach(dye -> grounds.add(dye.stated()));
         String statement = step.eluent() + ": " + leaving(step) + staying(step);
         return new Reason.Chosen(statement, List.of(), grounds);
+    }
+
+    private boolean restsOnEstimate(Step step) {
+        return step.leaving().stream()
+                .flatMap(dye -> judgement.behaviour(dye, step.eluent()).stream())
+                .anyMatch(behaves -> behaves.basis() == Conclusion.Basis.ESTIMATED);
     }
 
     private Optional<Reason> fitness(Eluent eluent) {

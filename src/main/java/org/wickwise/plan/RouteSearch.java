@@ -6,159 +6,251 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
-import org.wickwise.rulebook.Conclusion;
-import org.wickwise.rulebook.Conclusion.Fit;
-import org.wickwise.rulebook.Judgement;
-import org.wickwise.substance.Dye;
+import org.wickwise.plan.Choices.Packing;
+import org.wickwise.plan.Choices.Pourable;
+import org.wickwise.plan.Choices.Reach;
+import org.wickwise.strip.RetardationFactor;
 import org.wickwise.substance.Eluent;
 
 /**
- * Finds the best route exactly: over every set of dyes that may still be on the column and every eluent poured last,
- * the best way on is worked out once. Every criterion adds up over the steps, so the best way on does not depend on
- * how the set came about. A single step that brings everything off in one fraction parts nothing and is no route.
+ * Finds the best routes exactly, over everything the column may be packed with, every order of eluents and every tail
+ * that may be waited for. For each set of dyes on the column it first works out the least that the way on can count,
+ * whatever came before; then it follows, the most promising first, only ways that can still be among the best.
  */
 final class RouteSearch {
 
-    private final Judgement judgement;
-    private final List<Dye> dyes;
-    private final List<Eluent> eluents;
-    private final List<Criterion> criteria;
-    private final Burden burden;
-    private final Supply supply;
+    private final Choices choices;
+    private final Preferences preferences;
+    private final Set<Eluent> forbidden;
     private final boolean stocked;
-    private final Map<State, Optional<Route>> bestFrom = new HashMap<>();
-    private final Map<State, Optional<Step>> stepInto = new HashMap<>();
-    private final Set<Conclusion.LeavesBefore> leavesBefore;
-    private final Set<Conclusion.MayNotFollow> mayNotFollow;
-    private final Map<Dye, Map<Eluent, Conclusion.Behaves>> behaviours = new HashMap<>();
+    private final int wanted;
+    private final double creptAtMost;
+    private final Map<OnBed, List<WayOn>> waysOn = new HashMap<>();
+    private final List<Route> best = new ArrayList<>();
+    private boolean searched;
+    private long stepsTried;
 
-    /** @param dyes still on the column, one bit each */
-    private record State(int dyes, Optional<Eluent> last) {}
+    /**
+     * Dyes still on the column, as bits.
+     *
+     * @param crept those among them that have crept too far already; of their way on nothing is certain
+     */
+    private record OnBed(int all, int crept) {
 
-    /** @param stocked whether a step may take more than the bottles hold; it may not when this is true */
-    RouteSearch(Judgement judgement, List<Criterion> criteria, Burden burden, Set<Eluent> forbidden, boolean stocked) {
-        this.judgement = judgement;
-        this.dyes = judgement.judged().dyes();
-        this.criteria = criteria;
-        this.burden = burden;
-        this.supply = new Supply(judgement);
+        OnBed without(int leaving) {
+            return new OnBed(all & ~leaving, crept & ~leaving);
+        }
+    }
+
+    /**
+     * One step from a set of dyes.
+     *
+     * @param least by criterion, the least that the step and everything after it count
+     */
+    private record WayOn(Move move, double tail, double[] least) {}
+
+    /** A plan on its way, the step it takes next, and the least it will count in the end. */
+    private record Prospect(Pouring pouring, WayOn next, double[] least) {}
+
+    /**
+     * @param stocked whether no step may take more than the bottles hold
+     * @param wanted how many of the best routes are looked for, at least 1
+     */
+    RouteSearch(Choices choices, Preferences preferences, Set<Eluent> forbidden, boolean stocked, int wanted) {
+        this.choices = choices;
+        this.preferences = preferences;
+        this.forbidden = forbidden;
         this.stocked = stocked;
-        this.leavesBefore = Set.copyOf(judgement.all(Conclusion.LeavesBefore.class));
-        this.mayNotFollow = Set.copyOf(judgement.all(Conclusion.MayNotFollow.class));
-        judgement.all(Conclusion.Behaves.class).forEach(behaves -> behaviours
-                .computeIfAbsent(behaves.dye(), any -> new HashMap<>())
-                .put(behaves.eluent(), behaves));
-        this.eluents = judgement.eluents().stream()
-                .filter(eluent -> !forbidden.contains(eluent))
-                .filter(eluent -> !judgement.holds(new Conclusion.Fitness(eluent, Fit.UNFIT)))
-                .toList();
+        this.wanted = wanted;
+        this.creptAtMost = preferences.creepingComesBeforeCost() ? choices.creepLimit() : 1;
     }
 
     /** The best route; empty when no order of eluents brings every dye off. */
     Optional<Route> best() {
-        return from(new State((1 << dyes.size()) - 1, Optional.empty()));
+        return routes().stream().findFirst();
     }
 
-    private Optional<Route> from(State state) {
-        if (state.dyes() == 0) {
-            return Optional.of(
-                    new Route(List.of(), criteria.stream().map(any -> 0.0).toList()));
+    /** The best routes, the best first, no two with the same order of eluents; fewer than wanted when there are no more. */
+    List<Route> routes() {
+        if (!searched) {
+            searched = true;
+            follow(beginnings());
         }
-        Optional<Route> known = bestFrom.get(state);
+        return List.copyOf(best);
+    }
+
+    /** How many steps were followed, counting every pouring of an eluent after a different history. */
+    long stepsTried() {
+        return stepsTried;
+    }
+
+    private List<Prospect> beginnings() {
+        List<Prospect> beginnings = new ArrayList<>();
+        for (WayOn way : waysOn(new OnBed(choices.everyDye(), 0))) {
+            boolean partsNothing =
+                    way.move().staying() == 0 && way.move().fractions().size() == 1;
+            if (!partsNothing) {
+                for (Packing packing : way.move().pourable(choices).packings()) {
+                    beginnings.add(prospect(Pouring.packed(packing, choices, preferences), way));
+                }
+            }
+        }
+        return beginnings;
+    }
+
+    private void follow(List<Prospect> prospects) {
+        prospects.sort(Comparator.comparing(Prospect::least, Counts::compare));
+        for (Prospect prospect : prospects) {
+            if (best.size() == wanted && Counts.compare(prospect.least(), worst().counts()) > 0) {
+                return;
+            }
+            stepsTried++;
+            Pouring pouring = prospect.pouring()
+                    .then(prospect.next().move(), prospect.next().tail());
+            double poured = pouring.poured().get(pouring.poured().size() - 1);
+            if (!isEnough(prospect.next().move(), poured)) {
+                continue;
+            }
+            if (pouring.on() == 0) {
+                keep(Route.of(pouring));
+            } else {
+                follow(continuations(pouring));
+            }
+        }
+    }
+
+    private List<Prospect> continuations(Pouring pouring) {
+        List<Prospect> prospects = new ArrayList<>();
+        int last = pouring.lastEluent().orElseThrow();
+        for (WayOn way : waysOn(new OnBed(pouring.on(), pouring.crept()))) {
+            int next = way.move().eluent();
+            if (best.size() == wanted
+                    && Counts.compare(Counts.sum(pouring.counts(), way.least()), worst().counts()) > 0) {
+                break;
+            }
+            if (next != last && !choices.pourable().get(next).notAfter().get(last)) {
+                prospects.add(prospect(pouring, way));
+            }
+        }
+        return prospects;
+    }
+
+    private Prospect prospect(Pouring pouring, WayOn way) {
+        double[] least = Counts.sum(pouring.counts(), way.least());
+        OptionalInt last = pouring.lastEluent();
+        for (int i = 0; i < least.length; i++) {
+            least[i] +=
+                    preferences.criteria().get(i).countAfter(last, way.move().eluent(), choices);
+        }
+        return new Prospect(pouring, way, least);
+    }
+
+    private Route worst() {
+        return best.get(best.size() - 1);
+    }
+
+    private void keep(Route route) {
+        Optional<Route> alike = best.stream()
+                .filter(known -> known.names().equals(route.names()))
+                .findFirst();
+        if (alike.isPresent() && alike.get().compareTo(route) <= 0) {
+            return;
+        }
+        alike.ifPresent(best::remove);
+        best.add(route);
+        best.sort(Comparator.naturalOrder());
+        if (best.size() > wanted) {
+            best.remove(wanted);
+        }
+    }
+
+    /** The steps that are possible with these dyes on the column, by the least they lead to. */
+    private List<WayOn> waysOn(OnBed on) {
+        List<WayOn> known = waysOn.get(on);
         if (known == null) {
-            known = eluents.stream()
-                    .filter(eluent -> mayFollow(state.last(), eluent))
-                    .flatMap(eluent -> continued(state, eluent).stream())
-                    .min(Comparator.naturalOrder());
-            bestFrom.put(state, known);
+            known = new ArrayList<>();
+            for (int eluent = 0; eluent < choices.pourable().size(); eluent++) {
+                known.addAll(waysOn(on, eluent));
+            }
+            known.sort(Comparator.comparing(WayOn::least, Counts::compare));
+            waysOn.put(on, known);
         }
         return known;
     }
 
-    private boolean mayFollow(Optional<Eluent> last, Eluent next) {
-        return last.isEmpty()
-                || !last.get().equals(next) && !mayNotFollow.contains(new Conclusion.MayNotFollow(last.get(), next));
+    private List<WayOn> waysOn(OnBed on, int eluent) {
+        Pourable pourable = choices.pourable().get(eluent);
+        Optional<Move> move =
+                forbidden.contains(pourable.eluent()) ? Optional.empty() : Move.of(on.all(), eluent, choices);
+        if (move.isEmpty() || pourable.lastOnly() && move.get().staying() != 0) {
+            return List.of();
+        }
+        Optional<double[]> rest = leastFrom(on.without(move.get().leaving()));
+        if (rest.isEmpty()) {
+            return List.of();
+        }
+        double[] leastButCost = Counts.sum(countsButCost(move.get()), rest.get());
+        List<WayOn> ways = new ArrayList<>();
+        for (double tail : preferences.wishes().tailsToWaitFor()) {
+            ways.add(new WayOn(move.get(), tail, withCost(leastButCost, move.get(), on.crept(), tail)));
+        }
+        return ways;
     }
 
-    private Optional<Route> continued(State state, Eluent eluent) {
-        Optional<Step> step =
-                stepInto.computeIfAbsent(new State(state.dyes(), Optional.of(eluent)), key -> step(key.dyes(), eluent));
-        if (step.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean last = step.get().staying().isEmpty();
-        boolean partsNothing =
-                state.last().isEmpty() && last && step.get().fractions().size() == 1;
-        if (partsNothing) {
-            return Optional.empty();
-        }
-        if (!last && judgement.holds(new Conclusion.Fitness(eluent, Fit.LAST_ONLY))) {
-            return Optional.empty();
-        }
-        return from(new State(bits(step.get().staying()), Optional.of(eluent)))
-                .map(rest -> joined(step.get(), state.last(), rest));
+    private Optional<double[]> leastFrom(OnBed on) {
+        return on.all() == 0
+                ? Optional.of(new double[preferences.criteria().size()])
+                : waysOn(on).stream().findFirst().map(WayOn::least);
     }
 
-    private Route joined(Step step, Optional<Eluent> before, Route rest) {
-        List<Step> steps = new ArrayList<>(List.of(step));
-        steps.addAll(rest.steps());
-        List<Double> counts = new ArrayList<>();
-        for (int i = 0; i < criteria.size(); i++) {
-            counts.add(criteria.get(i).count(step, before, judgement, burden)
-                    + rest.counts().get(i));
+    /** What a step counts whatever was poured before it. */
+    private double[] countsButCost(Move move) {
+        double[] counts = new double[preferences.criteria().size()];
+        for (int i = 0; i < counts.length; i++) {
+            counts[i] = preferences.criteria().get(i).count(move, choices);
         }
-        return new Route(steps, counts);
+        return counts;
     }
 
-    /** What the eluent does to these dyes; empty when it moves none, or smears what moves into what stays. */
-    private Optional<Step> step(int on, Eluent eluent) {
-        List<Dye> leaving = new ArrayList<>();
-        List<Dye> staying = new ArrayList<>();
-        for (Dye dye : dyes) {
-            if ((on & bits(List.of(dye))) == 0) {
-                continue;
+    private double[] withCost(double[] counts, Move move, int crept, double tail) {
+        int cost = preferences.criteria().indexOf(Criterion.COST);
+        if (cost < 0) {
+            return counts;
+        }
+        double[] with = counts.clone();
+        with[cost] += Pouring.costOf(
+                move.pourable(choices),
+                leastColumnVolumes(move, crept, tail),
+                preferences.wishes().cost());
+        return with;
+    }
+
+    /**
+     * A dye that has not crept too far has most of the bed before it; if it creeps too far before its step, that counts
+     * more than any volume. A dye that has crept may be out with the least pour.
+     */
+    private double leastColumnVolumes(Move move, int crept, double tail) {
+        double rest = 1 - creptAtMost;
+        double least = Pouring.LEAST_COLUMN_VOLUMES;
+        int held = move.leaving() & ~crept;
+        for (int dye = 0; rest > 0 && dye < choices.dyes().size(); dye++) {
+            Optional<RetardationFactor> retardation = (held & 1 << dye) == 0
+                    ? Optional.empty()
+                    : move.pourable(choices).reach().get(dye).flatMap(Reach::retardation);
+            if (retardation.isPresent()) {
+                double k = retardation.get().retentionFactor();
+                double sigma = (1 + k) * Math.sqrt(rest / choices.plates());
+                least = Math.max(least, 1 + rest * k + tail * sigma);
             }
-            Conclusion.Behaves behaves = behaviours.getOrDefault(dye, Map.of()).get(eluent);
-            if (behaves == null) {
-                return Optional.empty();
-            }
-            (behaves.leaves() ? leaving : staying).add(dye);
         }
-        boolean clean = leaving.stream()
-                .allMatch(first -> staying.stream().allMatch(second -> isBefore(eluent, first, second)));
-        if (leaving.isEmpty() || !clean) {
-            return Optional.empty();
-        }
-        Step step = new Step(eluent, fractions(eluent, leaving), staying);
-        return stocked && !supply.isEnoughFor(step) ? Optional.empty() : Optional.of(step);
+        return least;
     }
 
-    private List<List<Dye>> fractions(Eluent eluent, List<Dye> leaving) {
-        List<List<Dye>> fractions = new ArrayList<>();
-        for (Dye dye : leaving) {
-            List<Dye> merged = new ArrayList<>(List.of(dye));
-            List<List<Dye>> near = fractions.stream()
-                    .filter(fraction -> fraction.stream()
-                            .anyMatch(other -> !isBefore(eluent, dye, other) && !isBefore(eluent, other, dye)))
-                    .toList();
-            near.forEach(merged::addAll);
-            fractions.removeAll(near);
-            merged.sort(Comparator.naturalOrder());
-            fractions.add(merged);
-        }
-        fractions.sort(Comparator.comparingLong((List<Dye> fraction) -> fractions.stream()
-                        .filter(other -> isBefore(eluent, other.get(0), fraction.get(0)))
-                        .count())
-                .thenComparing(fraction -> fraction.get(0)));
-        return fractions;
-    }
-
-    private boolean isBefore(Eluent eluent, Dye first, Dye second) {
-        return leavesBefore.contains(new Conclusion.LeavesBefore(eluent, first, second));
-    }
-
-    private int bits(List<Dye> some) {
-        return some.stream().mapToInt(dye -> 1 << dyes.indexOf(dye)).sum();
+    private boolean isEnough(Move move, double columnVolumes) {
+        OptionalDouble held = move.pourable(choices).heldColumnVolumes();
+        return !stocked || held.isEmpty() || columnVolumes <= held.getAsDouble();
     }
 }

@@ -30,9 +30,9 @@ final class ShelfLines {
     }
 
     /** @param plentiful the best route if every bottle were full */
-    List<PlanLine> lines(Optional<Route> route, Optional<Eluent> packing, Optional<Route> plentiful) {
+    List<PlanLine> lines(Optional<Route> route, Optional<Route> plentiful) {
         ownValues();
-        route.ifPresent(found -> packing.ifPresent(with -> shortOf(found, with)));
+        route.ifPresent(this::shortOf);
         plentiful.filter(full -> route.filter(full::equals).isEmpty()).ifPresent(this::tooLittle);
         route.ifPresent(this::household);
         return lines;
@@ -65,22 +65,22 @@ final class ShelfLines {
 
     /** A route that would be better, and the bottle that is too empty for it. */
     private void tooLittle(Route plentiful) {
-        for (Step step : plentiful.steps()) {
-            if (!supply.isEnoughFor(step)) {
-                double needed = supply.neededMillilitres(step).orElseThrow();
-                double held = supply.heldMillilitres(step.eluent()).orElseThrow();
+        for (int i = 0; i < plentiful.steps().size(); i++) {
+            Eluent eluent = plentiful.steps().get(i).eluent();
+            if (!supply.isEnoughFor(plentiful, i)) {
+                double needed = supply.neededMillilitres(plentiful, i).orElseThrow();
+                double held = supply.heldMillilitres(eluent).orElseThrow();
                 String text = "With fuller bottles the plan would be " + plentiful.names() + "; it takes about "
-                        + Numbers.poured(needed) + " mL of " + step.eluent() + ", and the shelf gives "
+                        + Numbers.poured(needed) + " mL of " + eluent + ", and the shelf gives "
                         + Numbers.poured(held) + " mL.";
-                lines.add(new PlanLine("stock", Section.CHOICE, text, stockReason(text, step.eluent())));
+                lines.add(new PlanLine("stock", Section.CHOICE, text, stockReason(text, eluent)));
                 return;
             }
         }
     }
 
-    private void shortOf(Route route, Eluent packing) {
-        for (Map.Entry<Solvent, Double> need :
-                supply.neededInAll(route, packing).entrySet()) {
+    private void shortOf(Route route) {
+        for (Map.Entry<Solvent, Double> need : supply.neededInAll(route).entrySet()) {
             Eluent neat = Eluent.neat(need.getKey());
             OptionalDouble held = supply.heldMillilitres(neat);
             if (held.isPresent() && held.getAsDouble() < need.getValue()) {
@@ -103,8 +103,8 @@ final class ShelfLines {
         grounds.add(judgement.limits().get("plates of a hand-packed column").reason());
         return new Reason.Calculated(
                 text,
-                "volume = V0/Rf (1 + 2/sqrt(N)) of the last dye of each step, summed over what is poured",
-                "V_R = V0/Rf, standard plate theory",
+                "volume of a step = until the last band of the step is off, its tail included; summed over what is poured",
+                "V_R = V0 (1 + k) for a dye at the top of the bed, standard plate theory",
                 grounds);
     }
 }

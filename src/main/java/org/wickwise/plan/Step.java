@@ -9,12 +9,21 @@ import org.wickwise.substance.Eluent;
  *
  * @param fractions what leaves, in the order of leaving; dyes that leave together share a fraction
  * @param staying what is still on the column afterwards
+ * @param tail after how many standard deviations of its last band the step ends
  */
-public record Step(Eluent eluent, List<List<Dye>> fractions, List<Dye> staying) {
+public record Step(Eluent eluent, List<List<Dye>> fractions, List<Dye> staying, double tail) {
 
     public Step {
         fractions = fractions.stream().map(List::copyOf).toList();
         staying = List.copyOf(staying);
+    }
+
+    static Step of(Move move, double tail, Choices choices) {
+        return new Step(
+                move.pourable(choices).eluent(),
+                move.fractions().stream().map(choices::named).toList(),
+                choices.named(move.staying()),
+                tail);
     }
 
     public List<Dye> leaving() {

@@ -11,36 +11,57 @@ import org.wickwise.substance.Solvent;
 /** Whether the bottles hold enough. Only asked where the column's size and the bottles' amounts are known. */
 record Supply(Judgement judgement) {
 
-    /** What a step takes in millilitres until the tail of its last band is off: V0/Rf (1 + 2/sqrt(N)). */
-    OptionalDouble neededMillilitres(Step step) {
+    /** What one step of a route takes in millilitres. */
+    OptionalDouble neededMillilitres(Route route, int step) {
         OptionalDouble columnVolume = judgement.judged().column().columnVolumeMillilitres();
-        if (columnVolume.isEmpty()) {
-            return columnVolume;
+        return columnVolume.isEmpty()
+                ? columnVolume
+                : OptionalDouble.of(route.elution().poured().get(step) * columnVolume.getAsDouble());
+    }
+
+    /** How much the bottles give, in column volumes; empty where the column's size or an amount is not known. */
+    OptionalDouble heldColumnVolumes(Eluent eluent) {
+        OptionalDouble columnVolume = judgement.judged().column().columnVolumeMillilitres();
+        OptionalDouble held = heldMillilitres(eluent);
+        return columnVolume.isEmpty() || held.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(held.getAsDouble() / columnVolume.getAsDouble());
+    }
+
+    /** What a column volume costs; 0 where the column's size or the price of some bottle is not known. */
+    double pricePerColumnVolume(Eluent eluent) {
+        OptionalDouble columnVolume = judgement.judged().column().columnVolumeMillilitres();
+        boolean everyBottleHasAPrice = !shelf().bottles().isEmpty()
+                && shelf().bottles().stream()
+                        .allMatch(bottle -> bottle.pricePerLitre().isPresent());
+        if (columnVolume.isEmpty() || !everyBottleHasAPrice) {
+            return 0;
         }
-        double tail = 1 + 2 / Math.sqrt(judgement.limit("plates of a hand-packed column"));
-        double columnVolumes = tail * Criterion.latest(step.leaving(), step.eluent(), judgement);
-        return OptionalDouble.of(columnVolumes * columnVolume.getAsDouble());
+        return shelf().pricePerLitre(eluent) * columnVolume.getAsDouble() / 1000;
     }
 
     OptionalDouble heldMillilitres(Eluent eluent) {
         return shelf().millilitresOf(eluent);
     }
 
-    boolean isEnoughFor(Step step) {
-        OptionalDouble needed = neededMillilitres(step);
-        OptionalDouble held = heldMillilitres(step.eluent());
+    boolean isEnoughFor(Route route, int step) {
+        OptionalDouble needed = neededMillilitres(route, step);
+        OptionalDouble held = heldMillilitres(route.steps().get(step).eluent());
         return needed.isEmpty() || held.isEmpty() || needed.getAsDouble() <= held.getAsDouble();
     }
 
     /** What the whole plan takes of each solvent in millilitres, packing and loading included. */
-    Map<Solvent, Double> neededInAll(Route route, Eluent packing) {
+    Map<Solvent, Double> neededInAll(Route route) {
         Map<Solvent, Double> needed = new TreeMap<>(java.util.Comparator.comparing(Solvent::name));
-        route.steps().forEach(step -> neededMillilitres(step).ifPresent(all -> add(needed, step.eluent(), all)));
+        for (int i = 0; i < route.steps().size(); i++) {
+            Eluent eluent = route.steps().get(i).eluent();
+            neededMillilitres(route, i).ifPresent(all -> add(needed, eluent, all));
+        }
         judgement
                 .judged()
                 .column()
                 .columnVolumeMillilitres()
-                .ifPresent(one -> add(needed, packing, one * judgement.limit("packing and loading")));
+                .ifPresent(one -> add(needed, route.packing().packing(), one * judgement.limit("packing and loading")));
         return needed;
     }
 

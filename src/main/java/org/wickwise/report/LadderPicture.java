@@ -169,6 +169,6 @@ public final class LadderPicture {
     }
 
     private static String escaped(String words) {
-        return StringEscapeUtils.escapeXml11(words);
+        return StringEscapeUtils.escapeXml10(words);
     }
 }

@@ -77,6 +77,20 @@ public sealed interface Fact {
         }
     }
 
+    /**
+     * One of many strips of a dye in an eluent, and how far it lies from the others.
+     *
+     * @param timesScatter distance from the median in units of the usual scatter, 0 or more
+     */
+    record OutOfLine(Strip strip, Dye dye, double timesScatter, Reason reason) implements Fact, Ground {}
+
+    /**
+     * One of three or a few more strips of a dye in an eluent, and how far it lies from the others.
+     *
+     * @param shareOfCritical Grubbs' statistic over its critical value; above 1 the test calls it an outlier
+     */
+    record SuspectReading(Strip strip, Dye dye, double shareOfCritical, Reason reason) implements Fact, Ground {}
+
     record PartOf(Eluent eluent, Solvent solvent, double percent) implements Fact, Ground {
         public String family() {
             return solvent.family();

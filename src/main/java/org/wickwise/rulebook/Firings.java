@@ -15,6 +15,7 @@ public final class Firings extends DefaultAgendaEventListener {
 
     private final Map<Conclusion, List<Firing>> byConclusion = new LinkedHashMap<>();
     private Match current;
+    private boolean stopped;
 
     /**
      * @param thenIndex which of the rule's conclusions it was, from 0
@@ -34,6 +35,9 @@ public final class Firings extends DefaultAgendaEventListener {
      * @param thenIndex which of the rule's conclusions it is, from 0
      */
     public void record(Conclusion conclusion, int thenIndex) {
+        if (stopped) {
+            return;
+        }
         Map<String, Object> bindings = new LinkedHashMap<>();
         for (String declaration : current.getDeclarationIds()) {
             bindings.put(declaration, current.getDeclarationValue(declaration));
@@ -43,6 +47,11 @@ public final class Firings extends DefaultAgendaEventListener {
         byConclusion
                 .computeIfAbsent(conclusion, any -> new ArrayList<>())
                 .add(new Firing(current.getRule().getName(), thenIndex, bindings, matched));
+    }
+
+    /** Notes nothing from here on. */
+    void stop() {
+        stopped = true;
     }
 
     List<Firing> of(Conclusion conclusion) {

@@ -34,7 +34,11 @@ final class Gaps {
      * The measured gap where there is one, or else what was seen; but two dyes that were seen to touch do touch, whatever
      * their middles say. A shared spot stands in either order.
      */
-    List<Apart> gaps(Dye one, Dye other, Eluent eluent, List<Strip> strips) {
+    List<Apart> gaps(Dye one, Dye other, Eluent eluent, List<Strip> readable) {
+        List<Strip> strips = readable.stream()
+                .filter(strip -> Stream.of(one, other)
+                        .noneMatch(dye -> verdicts.contains(new SpotVerdict(strip, dye, Reading.VOID))))
+                .toList();
         Optional<Strip> shared = strips.stream()
                 .filter(strip -> strip.spotOf(one).isPresent())
                 .filter(strip -> strip.spotOf(one).equals(strip.spotOf(other)))
@@ -74,7 +78,6 @@ final class Gaps {
         List<Strip> both = strips.stream()
                 .filter(strip -> Stream.of(one, other)
                         .allMatch(dye -> strip.spotOf(dye).isPresent()
-                                && !verdicts.contains(new SpotVerdict(strip, dye, Reading.VOID))
                                 && !(strip.spotOf(dye).orElseThrow().position() instanceof Spot.Seen)))
                 .toList();
         if (both.isEmpty()) {

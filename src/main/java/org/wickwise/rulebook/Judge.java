@@ -2,7 +2,6 @@ package org.wickwise.rulebook;
 
 import java.nio.file.Path;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
@@ -46,41 +45,59 @@ public final class Judge {
 
     /** @param order the order in which facts are laid before the rules; it changes nothing, and a test holds that */
     Judgement judge(Case written, UnaryOperator<Collection<Object>> order) {
+        try (WarmJudging judging = warm(written, order)) {
+            return judging.first();
+        }
+    }
+
+    /**
+     * The same, kept laid out so that other readings can be judged without starting again.
+     *
+     * @throws ProblemsFound when strips that should agree contradict each other
+     */
+    public WarmJudging keepWarm(Case written) {
+        return warm(written, facts -> facts);
+    }
+
+    private WarmJudging warm(Case written, UnaryOperator<Collection<Object>> order) {
         Firings firings = new Firings();
         KieSession session = compiled.newKieSession();
         try {
+            StandingConclusions standing = new StandingConclusions();
             session.addEventListener(firings);
+            session.addEventListener(standing);
             session.setGlobal("firings", firings);
             rulebook.limits().values().forEach(session::insert);
             order.apply(CaseFacts.ofTheStrips(written)).forEach(session::insert);
             fire(session);
-            StripSummary summary = StripSummary.of(written, conclusions(session), rulebook.limits());
+            order.apply(ReplicateScatter.facts(written, standing.now(), rulebook.limits()))
+                    .forEach(session::insert);
+            fire(session);
+            Set<Conclusion> verdicts = standing.now();
+            StripSummary summary = StripSummary.of(written, verdicts, rulebook.limits());
             order.apply(CaseFacts.ofTheEluents(written, summary, data)).forEach(session::insert);
             fire(session);
-            Set<Conclusion> standing = conclusions(session);
-            return new Judgement(
+            Judgement first = new Judgement(
                     written,
                     CaseFacts.eluents(written),
                     summary.movements(),
                     summary.gaps(),
-                    Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing),
+                    Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing.now()),
                     rulebook.limits(),
                     data.miscibility());
-        } finally {
+            firings.stop();
+            return new WarmJudging(
+                    session, standing, verdicts, first, ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
+        } catch (RuntimeException e) {
             session.dispose();
+            throw e;
         }
     }
 
-    private static void fire(KieSession session) {
+    static void fire(KieSession session) {
         int fired = session.fireAllRules(MOST_FIRINGS);
         if (fired >= MOST_FIRINGS) {
             throw new IllegalStateException("the rules did not come to an end after " + MOST_FIRINGS + " conclusions");
         }
-    }
-
-    private static Set<Conclusion> conclusions(KieSession session) {
-        Set<Conclusion> conclusions = new HashSet<>();
-        session.getObjects(Conclusion.class::isInstance).forEach(found -> conclusions.add((Conclusion) found));
-        return conclusions;
     }
 }

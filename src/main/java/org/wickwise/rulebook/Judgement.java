@@ -1,6 +1,5 @@
 package org.wickwise.rulebook;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +8,8 @@ import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Apart;
 import org.wickwise.strip.Movement;
+import org.wickwise.strip.RetardationFactor;
+import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Miscibility;
@@ -18,7 +19,7 @@ import org.wickwise.substance.Miscibility;
  * strips and rules.
  *
  * @param eluents every eluent that was considered, in the order of their names
- * @param reasons every conclusion with its reason
+ * @param reasons every conclusion with its reason, in the order of printing
  */
 public record Judgement(
         Case judged,
@@ -34,7 +35,6 @@ public record Judgement(
         return reasons.keySet().stream()
                 .filter(kind::isInstance)
                 .map(kind::cast)
-                .sorted(Comparator.comparing(Conclusion::toString))
                 .toList();
     }
 
@@ -71,6 +71,11 @@ public record Judgement(
     /** The measured Rf of a dye in an eluent, where there is one. */
     public Optional<Movement.Measured> measured(Dye dye, Eluent eluent) {
         return movement(dye, eluent).filter(Movement.Measured.class::isInstance).map(Movement.Measured.class::cast);
+    }
+
+    /** Rf with its uncertainty as this one strip says it; empty where the dye was only watched, or not seen on it. */
+    public Optional<RetardationFactor> retardationFactor(Strip strip, Dye dye) {
+        return strip.spotOf(dye).flatMap(spot -> new RulerReadings(limits).retardationFactor(strip, dye));
     }
 
     /** Whether any strip that can be read was run in this eluent. */

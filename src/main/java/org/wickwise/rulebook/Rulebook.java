@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
@@ -25,15 +26,11 @@ import org.wickwise.text.YamlFile;
  *
  * @param rules in the order of the layers, then of their names
  * @param topics what cautions are about, in the order of printing
- * @param preferences the criteria for choosing a plan, the weightiest first
- * @param burdenOfRanking how much a greenness ranking counts against an eluent
+ * @param wishes how one plan is chosen among several
+ * @param blends what a blend worth proposing looks like
  */
 public record Rulebook(
-        List<Rule> rules,
-        Map<String, Limit> limits,
-        List<String> topics,
-        List<String> preferences,
-        Map<String, Double> burdenOfRanking) {
+        List<Rule> rules, Map<String, Limit> limits, List<String> topics, Wishes wishes, BlendWishes blends) {
 
     private static final Set<String> LIMIT_KEYS = Set.of("value", "unit", "lowest", "highest", "means", "source");
 
@@ -52,23 +49,10 @@ public record Rulebook(
                     .sorted(Comparator.comparing(Rule::id))
                     .toList());
         }
-        Fields preferences = Fields.of(
-                read(folder, "preferences.yaml"),
-                "the preferences",
-                Set.of("choose by", "burden of a greenness ranking"),
-                problems);
-        List<String> order =
-                preferences.texts("choose by").stream().map(Scalar::text).toList();
-        Map<String, Double> burdens = new TreeMap<>();
-        for (Entry entry : preferences.entries("burden of a greenness ranking")) {
-            if (entry.value() instanceof Scalar scalar) {
-                preferences
-                        .numberIn(scalar)
-                        .ifPresent(number -> burdens.put(entry.key().text(), number));
-            }
-        }
+        Wishes wishes = new WishesReader(problems).wishes(read(folder, "preferences.yaml"));
+        BlendWishes blends = new BlendWishesReader(problems).wishes(read(folder, "blends.yaml"));
         problems.throwIfAny();
-        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), order, burdens);
+        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes, blends);
     }
 
     private static Map<String, Limit> limits(Mapping file, Problems problems) {

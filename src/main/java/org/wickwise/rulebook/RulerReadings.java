@@ -59,7 +59,8 @@ final class RulerReadings {
         return new Reason.Calculated(
                 "Rf of " + dye + " in " + strip.eluent() + " is " + value.shown(),
                 "Rf = " + Numbers.plain(travelled.millimetres(), 2) + " mm / " + Numbers.plain(front, 2)
-                        + " mm; ± is twice the standard uncertainty " + Numbers.fixed(value.uncertainty(), 3),
+                        + " mm; ± is twice the standard uncertainty " + Numbers.fixed(value.uncertainty(), 3)
+                        + "; " + value.retentionShown(),
                 RF_REFERENCE,
                 List.of(observed(strip, dye)));
     }

@@ -1,9 +1,11 @@
 package org.wickwise.strip;
 
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
 
 /** What the strips say of the space between two dyes in one eluent. */
 public sealed interface Apart extends Ground {
@@ -22,9 +24,19 @@ public sealed interface Apart extends Ground {
     record MeasuredGap(Eluent eluent, Dye ahead, Dye behind, double gap, double uncertainty, Reason reason)
             implements Apart {
 
-        /** The gap in units of its standard uncertainty. */
-        public double timesUncertainty() {
-            return gap / uncertainty;
+        /** The chance in per cent that the true gap is above this. */
+        public double percentAbove(double limit) {
+            return Numbers.steady(100 * chanceAbove(limit));
+        }
+
+        /**
+         * The chance that the true gap is above this, the reading taken as Gaussian; one half where the limit is the
+         * reading itself (JCGM 100:2008, 4.3.6 and G.1).
+         *
+         * @return 0 to 1
+         */
+        public double chanceAbove(double limit) {
+            return 1 - new NormalDistribution(gap, uncertainty).cumulativeProbability(limit);
         }
     }
 

@@ -40,6 +40,16 @@ public sealed interface Movement extends Ground {
             return Numbers.steady(retardationFactor.value());
         }
 
+        /** The chance in per cent that the true Rf is at most this; 50 where the reading lies on the limit itself. */
+        public double percentAtMost(double limit) {
+            return Numbers.steady(100 * retardationFactor.chanceAtMost(limit));
+        }
+
+        /** The chance in per cent that the true Rf is above this. */
+        public double percentAbove(double limit) {
+            return 100 - percentAtMost(limit);
+        }
+
         public double lowest() {
             return Numbers.steady(retardationFactor.lowest());
         }

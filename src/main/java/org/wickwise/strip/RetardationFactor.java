@@ -1,6 +1,7 @@
 package org.wickwise.strip;
 
 import java.util.List;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.wickwise.text.Numbers;
 
 /**
@@ -14,6 +15,8 @@ public record RetardationFactor(double value, double uncertainty) {
 
     /** Coverage factor for about 95 %. */
     private static final double COVERAGE = 2;
+
+    private static final double LINEAR_WITHIN = 0.1;
 
     /**
      * From ruler readings. The origin enters both distances, so its error is shared (JCGM 100:2008, 5.1.2, equation
@@ -37,13 +40,20 @@ public record RetardationFactor(double value, double uncertainty) {
      * @param several at least one
      */
     public static RetardationFactor combined(List<RetardationFactor> several) {
-        double weights = several.stream().mapToDouble(RetardationFactor::weight).sum();
-        double mean = several.stream().mapToDouble(rf -> rf.weight() * rf.value).sum() / weights;
-        double chiSquare = several.stream()
-                .mapToDouble(rf -> rf.weight() * Math.pow(rf.value - mean, 2))
-                .sum();
-        double birge = several.size() == 1 ? 1 : Math.max(1, Math.sqrt(chiSquare / (several.size() - 1)));
-        return new RetardationFactor(mean, birge / Math.sqrt(weights));
+        WeightedMean mean = WeightedMean.of(several);
+        return new RetardationFactor(mean.value(), mean.uncertainty());
+    }
+
+    /**
+     * From RM = log10 k: Rf = 1/(1 + 10^RM), u(Rf) = 2.3026 Rf (1 - Rf) u(RM) (Bate-Smith and Westall, Biochim. Biophys.
+     * Acta 1950, 4, 427, from memory; JCGM 100:2008, 5.1.2).
+     *
+     * @param rm any finite number
+     * @param uncertainty standard uncertainty of RM, above 0
+     */
+    public static RetardationFactor ofRm(double rm, double uncertainty) {
+        double value = 1 / (1 + Math.pow(10, rm));
+        return new RetardationFactor(value, Math.log(10) * value * (1 - value) * uncertainty);
     }
 
     /** The low end of the 95 % interval, not below 0. */
@@ -61,6 +71,92 @@ public record RetardationFactor(double value, double uncertainty) {
         return (1 - value) / value;
     }
 
+    /**
+     * Standard uncertainty of k, u(Rf)/Rf^2 (JCGM 100:2008, 5.1.2). Meant where {@link #isFarFromBothEnds()}; nearer
+     * to the ends the interval is lopsided, and {@link #retentionShown()} maps its ends.
+     *
+     * @throws IllegalStateException for a spot read at the origin or the front
+     */
+    public double retentionUncertainty() {
+        return uncertainty / (insideTheStrip() * value);
+    }
+
+    /**
+     * RM = log10((1 - Rf)/Rf), which is log10 k on the plane. It adds up over groups and follows the strength of an
+     * eluent along a straight line, which Rf does not (Bate-Smith and Westall, Biochim. Biophys. Acta 1950, 4, 427,
+     * from memory).
+     *
+     * @throws IllegalStateException for a spot read at the origin or the front
+     */
+    public double rm() {
+        return Math.log10(1 / insideTheStrip() - 1);
+    }
+
+    /**
+     * Standard uncertainty of RM, u(Rf)/(2.3026 Rf (1 - Rf)) (JCGM 100:2008, 5.1.2).
+     *
+     * @throws IllegalStateException for a spot read at the origin or the front
+     */
+    public double rmUncertainty() {
+        return uncertainty / (Math.log(10) * insideTheStrip() * (1 - value));
+    }
+
+    /** Whether RM and k are numbers here: the spot was read neither at the origin nor at the front. */
+    public boolean isInsideTheStrip() {
+        return value > 0 && value < 1;
+    }
+
+    /**
+     * Whether the uncertainty is under a tenth of the way to either end, so that RM and k scatter evenly to both sides.
+     * The tenth is our choice.
+     */
+    public boolean isFarFromBothEnds() {
+        return isInsideTheStrip()
+                && Numbers.steady(uncertainty / value) < LINEAR_WITHIN
+                && Numbers.steady(uncertainty / (1 - value)) < LINEAR_WITHIN;
+    }
+
+    /** k in words: "k 2.0 ± 0.2", "k 4 to 11", or a bound where the 95 % interval reaches an end of the strip. */
+    public String retentionShown() {
+        return RetentionWords.of(this);
+    }
+
+    /**
+     * The chance that the true Rf is at most this, the reading taken as Gaussian; one half where the limit is the reading
+     * itself (JCGM 100:2008, 4.3.6 and G.1).
+     *
+     * @return 0 to 1
+     */
+    public double chanceAtMost(double limit) {
+        return new NormalDistribution(Numbers.steady(value), uncertainty).cumulativeProbability(limit);
+    }
+
+    /**
+     * The chance that the true Rf is above the lower and at most the upper of two limits.
+     *
+     * @param to not below {@code from}
+     * @return 0 to 1
+     */
+    public double chanceBetween(double from, double to) {
+        return chanceAtMost(to) - chanceAtMost(from);
+    }
+
+    /** How far this lies from another Rf, in units of the standard uncertainty of the difference; both independent. */
+    public double timesUncertaintyFrom(RetardationFactor other) {
+        return Math.abs(value - other.value) / Math.hypot(uncertainty, other.uncertainty);
+    }
+
+    /**
+     * Whether two independent readings are different: |Rf1 - Rf2| / sqrt(u1^2 + u2^2) is above the Gaussian quantile,
+     * 1.96 at 95 % (JCGM 100:2008, equation 10).
+     *
+     * @param confidence above 0 and below 1
+     */
+    public boolean differsFrom(RetardationFactor other, double confidence) {
+        return timesUncertaintyFrom(other)
+                > new NormalDistribution().inverseCumulativeProbability((1 + confidence) / 2);
+    }
+
     /** Column volumes until the middle of the band leaves: 1/Rf. Infinite for a spot read at 0. */
     public double columnVolumes() {
         return 1 / value;
@@ -71,7 +167,11 @@ public record RetardationFactor(double value, double uncertainty) {
         return Numbers.fixed(value, 2) + " ± " + Numbers.fixed(COVERAGE * uncertainty, 2);
     }
 
-    private double weight() {
-        return 1 / (uncertainty * uncertainty);
+    private double insideTheStrip() {
+        if (!isInsideTheStrip()) {
+            throw new IllegalStateException("an Rf of " + Numbers.plain(value, 3)
+                    + " gives no RM and no k, only a bound; expected a spot between origin and front");
+        }
+        return value;
     }
 }

@@ -1,2 +1,2 @@
-/** Strips and spots, Rf with its uncertainty, replicates. Uses {@code text}, {@code reason}, {@code substance}. */
+/** Strips and spots; Rf with its uncertainty, k and RM; replicates and outliers. Uses {@code text}, {@code reason}, {@code substance}. */
 package org.wickwise.strip;

@@ -72,6 +72,21 @@ public record Shelf(String title, List<Bottle> bottles, List<TableValue> ownValu
                 .min();
     }
 
+    /** What a litre of an eluent costs by the prices of its bottles; a bottle without a price counts 0. */
+    public double pricePerLitre(Eluent eluent) {
+        Optional<Bottle> own = bottleOf(withoutAdditions(eluent));
+        if (own.isPresent()) {
+            return own.get().pricePerLitre().orElse(0);
+        }
+        return eluent.parts().stream()
+                .mapToDouble(part -> part.percent()
+                        / 100
+                        * bottleOf(Eluent.neat(part.solvent()))
+                                .map(bottle -> bottle.pricePerLitre().orElse(0))
+                                .orElse(0.0))
+                .sum();
+    }
+
     /** What can be poured straight from a bottle. */
     public Stream<Eluent> contents() {
         return bottles.stream().map(Bottle::contents);

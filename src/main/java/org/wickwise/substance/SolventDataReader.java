@@ -7,8 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import org.wickwise.substance.StationaryPhase.AdsorbentActivity;
 import org.wickwise.substance.StationaryPhase.LadderScale;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
@@ -16,6 +18,7 @@ import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.text.YamlFile;
@@ -116,6 +119,8 @@ public final class SolventDataReader {
                         "also called",
                         "kind",
                         "ladder",
+                        "adsorbent activity",
+                        "activity from",
                         "packed density g per mL",
                         "total porosity",
                         "figures from",
@@ -129,6 +134,7 @@ public final class SolventDataReader {
                 phase.texts("also called").stream().map(Scalar::text).toList(),
                 phase.requiredText("kind"),
                 phase.node("ladder").map(this::ladder),
+                activity(phase),
                 phase.number("packed density g per mL").orElse(Double.NaN),
                 phase.number("total porosity").orElse(Double.NaN),
                 phase.requiredText("figures from"),
@@ -138,6 +144,21 @@ public final class SolventDataReader {
                 phase.texts("strips that speak for it").stream()
                         .map(Scalar::text)
                         .toList());
+    }
+
+    private Optional<AdsorbentActivity> activity(Fields phase) {
+        OptionalDouble value = phase.number("adsorbent activity");
+        if (value.isEmpty()) {
+            return Optional.empty();
+        }
+        if (value.getAsDouble() <= 0 || value.getAsDouble() > 1) {
+            problems.add(
+                    phase.placeOf("adsorbent activity"),
+                    "the adsorbent activity is " + Numbers.plain(value.getAsDouble(), 3),
+                    "a number above 0, at most 1 for a dry adsorbent",
+                    "leave the line out if nobody knows it; blends are then not reckoned from solvent strengths");
+        }
+        return Optional.of(new AdsorbentActivity(value.getAsDouble(), phase.requiredText("activity from")));
     }
 
     private Map<String, String> holds(Fields phase) {

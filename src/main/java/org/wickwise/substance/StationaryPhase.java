@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param kind the way it holds dyes; strips speak best for columns of the same phase
  * @param ladder how solvents are ranked on it; empty where no table ranks them
+ * @param activity how strongly it holds; empty where blends cannot be reckoned on it from solvent strengths
  * @param packedDensityGramsPerMillilitre dry mass in a millilitre of packed bed
  * @param totalPorosity share of the bed volume that holds liquid, 0 to 1
  * @param figuresFrom where density and porosity come from
@@ -22,6 +23,7 @@ public record StationaryPhase(
         List<String> also,
         String kind,
         Optional<LadderScale> ladder,
+        Optional<AdsorbentActivity> activity,
         double packedDensityGramsPerMillilitre,
         double totalPorosity,
         String figuresFrom,
@@ -36,6 +38,14 @@ public record StationaryPhase(
      * @param margin values nearer than this are not ranked
      */
     public record LadderScale(String property, boolean weakestIsLowest, double margin, String because) {}
+
+    /**
+     * Snyder's adsorbent activity alpha', without unit.
+     *
+     * @param value above 0, 1 for a dry adsorbent
+     * @param from where the figure comes from
+     */
+    public record AdsorbentActivity(double value, String from) {}
 
     @Override
     public String toString() {

@@ -56,8 +56,8 @@ class SameCaseSamePlanTest {
                 shuffled(shipped.rules(), new Random(seed)),
                 shipped.limits(),
                 shipped.topics(),
-                shipped.preferences(),
-                shipped.burdenOfRanking());
+                shipped.wishes(),
+                shipped.blends());
         Judge judge = Judge.of(shuffled, Shipped.data(), keep);
         Case written = Shipped.caseIn(Shipped.DEMO);
         assertThat(everything(new Planner(shuffled).plan(judge.judge(written))))

@@ -1,0 +1,71 @@
+package org.wickwise.report;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+/** An SVG picture read back. */
+final class DrawnPicture {
+
+    private final Element root;
+
+    /** @throws IllegalArgumentException when the picture is no XML */
+    DrawnPicture(String svg) {
+        try {
+            Document document = DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(svg)));
+            this.root = document.getDocumentElement();
+        } catch (Exception e) {
+            throw new IllegalArgumentException("not well-formed: " + svg, e);
+        }
+    }
+
+    Element root() {
+        return root;
+    }
+
+    /** Elements of a class anywhere below another, in the order of drawing. */
+    static List<Element> ofClass(Element above, String name) {
+        return all(above, "*").stream()
+                .filter(element -> element.getAttribute("class").equals(name))
+                .toList();
+    }
+
+    static List<Element> all(Element above, String tag) {
+        List<Element> elements = new ArrayList<>();
+        NodeList nodes = above.getElementsByTagName(tag);
+        for (int i = 0; i < nodes.getLength(); i++) {
+            elements.add((Element) nodes.item(i));
+        }
+        return elements;
+    }
+
+    /** The text of the title right below an element; empty when it has none. */
+    static String title(Element element) {
+        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child.getNodeName().equals("title")) {
+                return child.getTextContent();
+            }
+        }
+        return "";
+    }
+
+    static double number(Element element, String attribute) {
+        return Double.parseDouble(element.getAttribute(attribute));
+    }
+
+    /** All that a person can read in the picture, words broken over lines put together again. */
+    String words() {
+        return String.join(
+                        " ",
+                        all(root, "text").stream().map(Element::getTextContent).toList())
+                .replace('\u00a0', ' ');
+    }
+}

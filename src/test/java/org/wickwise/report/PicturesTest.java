@@ -1,0 +1,377 @@
+package org.wickwise.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+import org.wickwise.Shipped;
+import org.wickwise.column.Band;
+import org.wickwise.plan.Elution.Kept;
+import org.wickwise.plan.Plan;
+import org.wickwise.substance.Dye;
+
+/** What the pictures of strips and profiles show, read back from the SVG. */
+class PicturesTest {
+
+    private static final Path PICTURES = Path.of("src/test/resources/pictures");
+    private static final Path NEAR = PICTURES.resolve("eight-near-dyes.yaml");
+    private static final Path EVERY_KIND = PICTURES.resolve("every-kind-of-strip.yaml");
+    private static final Pattern MILLIMETRES = Pattern.compile("travelled ([0-9.]+) mm");
+    private static final Pattern TRANSLATION = Pattern.compile("translate\\(([0-9.]+) ([0-9.]+)\\)");
+
+    static List<Path> cases() throws IOException {
+        List<Path> cases = new ArrayList<>();
+        for (Path folder : List.of(Path.of("docs/examples"), Shipped.PUBLISHED, PICTURES)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                files.filter(file -> !file.toString().endsWith("shelf.yaml"))
+                        .sorted()
+                        .forEach(cases::add);
+            }
+        }
+        return cases;
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void everyStripAndEveryDyeIsNamed(Path file) {
+        Plan plan = Shipped.planOf(file);
+        String svg = StripsPicture.of(plan.judgement());
+        DrawnPicture picture = new DrawnPicture(svg);
+        List<Element> strips = DrawnPicture.ofClass(picture.root(), "strip");
+        assertThat(strips).hasSameSizeAs(plan.judged().strips());
+        for (int i = 0; i < strips.size(); i++) {
+            String words = DrawnPicture.title(strips.get(i));
+            assertThat(words).contains(plan.judged().strips().get(i).eluent().name());
+            plan.judged().strips().get(i).spots().stream()
+                    .flatMap(spot -> spot.dyes().stream())
+                    .forEach(dye -> assertThat(words).contains(dye.name()));
+        }
+        assertThat(svg).doesNotContain("NaN", "Infinity", "null");
+        assertThat(picture.words().replace(" ", ""))
+                .contains(plan.judged().dyes().stream()
+                        .map(dye -> dye.name().replace(" ", ""))
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void spotsFrontsAndBarsAreToScale(Path file) {
+        Plan plan = Shipped.planOf(file);
+        DrawnPicture picture = new DrawnPicture(StripsPicture.of(plan.judgement()));
+        List<Element> rulers = DrawnPicture.ofClass(picture.root(), "ruler");
+        List<Element> strips = DrawnPicture.ofClass(picture.root(), "strip");
+        for (int i = 0; i < strips.size(); i++) {
+            var strip = plan.judged().strips().get(i);
+            if (strip.frontMillimetres().isEmpty()) {
+                continue;
+            }
+            Element drawn = strips.get(i);
+            double unit = unitsPerMillimetre(rulers.get(0));
+            assertThat(rulers).anySatisfy(ruler -> assertThat(zero(ruler)).isEqualTo(origin(drawn), within(0.01)));
+            Element front = DrawnPicture.ofClass(drawn, "front").get(0);
+            assertThat(-DrawnPicture.number(front, "y1"))
+                    .isEqualTo(unit * strip.frontMillimetres().getAsDouble(), within(0.02));
+            for (Element spot : DrawnPicture.ofClass(drawn, "spot")) {
+                Matcher read = MILLIMETRES.matcher(DrawnPicture.title(spot));
+                if (read.find()) {
+                    double middle = -DrawnPicture.number(
+                            DrawnPicture.all(spot, "circle").get(0), "cy");
+                    assertThat(middle).isEqualTo(unit * Double.parseDouble(read.group(1)), within(0.02));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aBarSpansTheNinetyFivePerCentIntervalOfItsPosition() {
+        Plan plan = Shipped.planOf(Shipped.DEMO);
+        DrawnPicture picture = new DrawnPicture(StripsPicture.of(plan.judgement()));
+        double unit =
+                unitsPerMillimetre(DrawnPicture.ofClass(picture.root(), "ruler").get(0));
+        Element strip = DrawnPicture.ofClass(picture.root(), "strip").get(1);
+        Element spot = DrawnPicture.ofClass(strip, "spot").get(0);
+        assertThat(DrawnPicture.title(spot)).isEqualTo("straw travelled 24 mm, Rf 0.33 ± 0.03");
+        Element bar = DrawnPicture.ofClass(spot, "interval").get(0);
+        Dye straw = plan.judged().dyes().stream()
+                .filter(dye -> dye.name().equals("straw"))
+                .findFirst()
+                .orElseThrow();
+        var read = plan.judgement()
+                .retardationFactor(plan.judged().strips().get(1), straw)
+                .orElseThrow();
+        assertThat(-DrawnPicture.number(bar, "y1")).isEqualTo(72 * unit * read.lowest(), within(0.02));
+        assertThat(-DrawnPicture.number(bar, "y2")).isEqualTo(72 * unit * read.highest(), within(0.02));
+    }
+
+    @Test
+    void voidDoubtfulStreakedWatchedAndReportedStripsSaySo() {
+        Plan plan = Shipped.planOf(EVERY_KIND);
+        DrawnPicture picture = new DrawnPicture(StripsPicture.of(plan.judgement()));
+        assertThat(picture.words())
+                .contains("void: front ran off the end", "doubtful: jar left open", "streaked, doubtful", "at the edge")
+                .contains("judged by eye: a sketch, not to scale", "brine travels", "moss and brine: clear")
+                .contains("reported as Rf only: drawn on a nominal length", "not seen: brine")
+                .contains("brine + moss Rf 0.50 ± 0.04, one spot", "strip 2", "no spot was read");
+        assertThat(DrawnPicture.ofClass(picture.root(), "streak")).hasSize(1);
+        Element crossed = DrawnPicture.ofClass(picture.root(), "strip").stream()
+                .filter(strip -> DrawnPicture.title(strip).contains("(void)"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(DrawnPicture.title(crossed)).contains("no spot");
+    }
+
+    @Test
+    void aDyeSeenAheadOfAnotherIsDrawnAheadOfIt() {
+        DrawnPicture picture =
+                new DrawnPicture(StripsPicture.of(Shipped.planOf(EVERY_KIND).judgement()));
+        List<Element> spots = DrawnPicture.ofClass(picture.root(), "strip").stream()
+                .filter(strip -> DrawnPicture.title(strip).contains("was seen"))
+                .flatMap(strip -> DrawnPicture.ofClass(strip, "spot").stream())
+                .toList();
+        assertThat(spots)
+                .extracting(DrawnPicture::title)
+                .containsExactly("moss was seen: it travels", "brine was seen: it travels");
+        assertThat(spots)
+                .extracting(spot ->
+                        DrawnPicture.number(DrawnPicture.all(spot, "circle").get(0), "cy"))
+                .isSorted()
+                .doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void noTextRunsOutOfThePage(Path file) {
+        Plan plan = Shipped.planOf(file);
+        List<String> pictures = new ArrayList<>(List.of(StripsPicture.of(plan.judgement())));
+        if (ProfilePicture.obstacle(plan).isEmpty()) {
+            pictures.add(ProfilePicture.of(plan));
+        }
+        for (String svg : pictures) {
+            Element root = new DrawnPicture(svg).root();
+            for (Element text : DrawnPicture.all(root, "text")) {
+                double size = text.hasAttribute("font-size") ? DrawnPicture.number(text, "font-size") : 12;
+                double width = Lettering.width(text.getTextContent(), size);
+                double before =
+                        switch (text.getAttribute("text-anchor")) {
+                            case "end" -> width;
+                            case "middle" -> width / 2;
+                            default -> 0;
+                        };
+                Matcher moved = TRANSLATION.matcher(((Element) text.getParentNode()).getAttribute("transform"));
+                double left = DrawnPicture.number(text, "x")
+                        + (moved.matches() ? Double.parseDouble(moved.group(1)) : 0)
+                        - before;
+                assertThat(text.hasAttribute("transform") ? 0 : left)
+                        .as(text.getTextContent())
+                        .isBetween(0.0, DrawnPicture.number(root, "width") - width);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void labelsOfAStripDoNotOverlap(Path file) {
+        DrawnPicture picture =
+                new DrawnPicture(StripsPicture.of(Shipped.planOf(file).judgement()));
+        for (Element strip : DrawnPicture.ofClass(picture.root(), "strip")) {
+            List<Double> baselines = DrawnPicture.all(strip, "text").stream()
+                    .map(text -> DrawnPicture.number(text, "y"))
+                    .sorted()
+                    .toList();
+            for (int i = 1; i < baselines.size(); i++) {
+                assertThat(baselines.get(i) - baselines.get(i - 1)).isGreaterThanOrEqualTo(12.98);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void aProfileNamesEveryDyeAndEluentOrSaysWhyThereIsNone(Path file) {
+        Plan plan = Shipped.planOf(file);
+        if (ProfilePicture.obstacle(plan).isPresent()) {
+            assertThat(ProfilePicture.obstacle(plan).get()).startsWith("no profile can be drawn");
+            return;
+        }
+        String svg = ProfilePicture.of(plan);
+        DrawnPicture picture = new DrawnPicture(svg);
+        assertThat(picture.words()).contains("estimated from the strips, not seen on a column");
+        plan.judged().dyes().forEach(dye -> assertThat(picture.words()).contains(dye.name()));
+        plan.route().orElseThrow().steps().forEach(step -> assertThat(picture.words())
+                .contains(step.eluent().name()));
+        assertThat(svg).doesNotContain("NaN", "Infinity", "null");
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void peaksStepsAndBarsLieAtTheirVolumes(Path file) {
+        Plan plan = Shipped.planOf(file);
+        if (ProfilePicture.obstacle(plan).isPresent()) {
+            return;
+        }
+        var elution = plan.elution().orElseThrow();
+        DrawnPicture picture = new DrawnPicture(ProfilePicture.of(plan));
+        double unit = plan.judged().column().columnVolumeMillilitres().orElse(1);
+        Element ticks = DrawnPicture.ofClass(picture.root(), "ticks").get(0);
+        for (Element curve : DrawnPicture.ofClass(picture.root(), "curve")) {
+            Band band = elution.bands().entrySet().stream()
+                    .filter(entry -> entry.getKey().name().equals(DrawnPicture.title(curve)))
+                    .findFirst()
+                    .orElseThrow()
+                    .getValue();
+            assertThat(volume(ticks, peak(curve))).isEqualTo(unit * band.middleMillilitres(), within(unit * 0.01));
+        }
+        List<Element> bars = DrawnPicture.ofClass(picture.root(), "kept");
+        List<Kept> kept = elution.kept();
+        assertThat(bars).hasSameSizeAs(kept);
+        for (int i = 0; i < bars.size(); i++) {
+            double from = DrawnPicture.number(bars.get(i), "x");
+            double to = from + DrawnPicture.number(bars.get(i), "width");
+            assertThat(volume(ticks, from)).isEqualTo(unit * kept.get(i).from(), within(unit * 0.01));
+            assertThat(volume(ticks, to)).isEqualTo(unit * kept.get(i).to(), within(unit * 0.01));
+        }
+        List<Element> steps = DrawnPicture.ofClass(picture.root(), "step");
+        for (int i = 0; i < steps.size(); i++) {
+            assertThat(volume(ticks, DrawnPicture.number(steps.get(i), "x1")))
+                    .isEqualTo(unit * elution.pouredBefore(i), within(unit * 0.01));
+        }
+    }
+
+    @Test
+    void aDyeThatWasNotMeasuredIsNamedAsMissing() {
+        Plan plan = Shipped.planOf(Shipped.PUBLISHED.resolve("d16-madder-silica.yaml"));
+        assertThat(new DrawnPicture(ProfilePicture.of(plan)).words())
+                .contains("No curve for yellow: not measured in every eluent poured up to its own step.")
+                .contains("(a guess, not measured)");
+    }
+
+    @Test
+    void whereNamesHaveNoRoomThePeaksCarryTheNumbersOfTheBars() {
+        DrawnPicture picture = new DrawnPicture(ProfilePicture.of(Shipped.planOf(NEAR)));
+        assertThat(picture.words()).contains(" 1 2 3 4 5 6 7 8 ", "1  buoy orange of the outer channel, about");
+    }
+
+    @Test
+    void namesAreEscapedAndKeepTheirLetters() {
+        String svg = StripsPicture.of(Shipped.planOf(NEAR).judgement());
+        assertThat(svg).contains("rope &amp; tar &lt;old&gt;", "deep &quot;harbour&quot; indigo", "grünlich");
+        assertThat(new DrawnPicture(svg).words()).contains("rope & tar <old>", "signal flag soot & <soap>");
+    }
+
+    @Test
+    void whatXmlCannotHoldDoesNotBreakThePicture() {
+        Drawing drawing = new Drawing();
+        drawing.text(1.5, 2, "", "rust\u0001 \ufffe\ud83d \"]]>' &amp;");
+        Element root = new DrawnPicture(drawing.page("x", 10, 10, "a < b", "c & d")).root();
+        assertThat(DrawnPicture.all(root, "text").get(0).getTextContent()).isEqualTo("rust  \"]]>' &amp;");
+        assertThat(DrawnPicture.title(root)).isEqualTo("a < b");
+    }
+
+    @Test
+    void aCoordinateThatIsNoNumberIsNeverDrawn() {
+        assertThatThrownBy(() -> new Drawing().line(0, Double.NaN, 1, 1, "")).isInstanceOf(NumberFormatException.class);
+        assertThatThrownBy(() -> new Drawing().circle(Double.POSITIVE_INFINITY, 0, 1, ""))
+                .isInstanceOf(NumberFormatException.class);
+    }
+
+    @Test
+    void bothPicturesHaveATitleAndADescriptionForReadersWhoListen() {
+        Plan plan = Shipped.planOf(Shipped.DEMO);
+        for (String svg : List.of(StripsPicture.of(plan.judgement()), ProfilePicture.of(plan))) {
+            Element root = new DrawnPicture(svg).root();
+            String[] named = root.getAttribute("aria-labelledby").split(" ");
+            assertThat(DrawnPicture.all(root, "title").get(0).getAttribute("id"))
+                    .isEqualTo(named[0]);
+            Element description = DrawnPicture.all(root, "desc").get(0);
+            assertThat(description.getAttribute("id")).isEqualTo(named[1]);
+            assertThat(description.getTextContent()).contains("straw", "rust", "harbour blue", "ethyl acetate");
+        }
+    }
+
+    @Test
+    void theSameCaseGivesTheSameBytesInEveryLocale() {
+        List<String> first = pictures();
+        Locale usual = Locale.getDefault();
+        try {
+            for (Locale locale : List.of(Locale.GERMANY, Locale.forLanguageTag("ar-EG"), usual)) {
+                Locale.setDefault(locale);
+                assertThat(pictures()).isEqualTo(first);
+            }
+        } finally {
+            Locale.setDefault(usual);
+        }
+    }
+
+    @Test
+    void thePicturesOfTheDocumentsAreWhatTheProgramDraws() throws IOException {
+        Plan plan = Shipped.planOf(Shipped.DEMO);
+        assertThat(Files.readString(Path.of("docs/ferry-ink-strips.svg")))
+                .isEqualTo(StripsPicture.of(plan.judgement()));
+        assertThat(Files.readString(Path.of("docs/ferry-ink-profile.svg"))).isEqualTo(ProfilePicture.of(plan));
+    }
+
+    private static List<String> pictures() {
+        return Stream.of(Shipped.DEMO, NEAR)
+                .map(Shipped::planOf)
+                .map(plan -> List.of(StripsPicture.of(plan.judgement()), ProfilePicture.of(plan)))
+                .flatMap(Collection::stream)
+                .toList();
+    }
+
+    private static double unitsPerMillimetre(Element ruler) {
+        List<Element> marks = DrawnPicture.all(ruler, "text");
+        double millimetres = Double.parseDouble(marks.get(1).getTextContent());
+        return (DrawnPicture.number(marks.get(0), "y") - DrawnPicture.number(marks.get(1), "y")) / millimetres;
+    }
+
+    private static double zero(Element ruler) {
+        return DrawnPicture.number(DrawnPicture.all(ruler, "line").get(0), "y1");
+    }
+
+    private static double origin(Element strip) {
+        Matcher translation = TRANSLATION.matcher(strip.getAttribute("transform"));
+        assertThat(translation.matches()).isTrue();
+        return Double.parseDouble(translation.group(2));
+    }
+
+    /** The volume at a coordinate, read off the axis's first and last tick. */
+    private static double volume(Element ticks, double x) {
+        List<Element> labels = DrawnPicture.all(ticks, "text");
+        Element last = labels.get(labels.size() - 1);
+        double left = DrawnPicture.number(labels.get(0), "x");
+        double right = DrawnPicture.number(last, "x");
+        return (x - left) / (right - left) * Double.parseDouble(last.getTextContent());
+    }
+
+    /** Where the curve is highest. */
+    private static double peak(Element curve) {
+        String[] points = DrawnPicture.all(curve, "path")
+                .get(0)
+                .getAttribute("d")
+                .substring(1)
+                .split(" L");
+        double highest = Double.POSITIVE_INFINITY;
+        double at = 0;
+        for (String point : points) {
+            String[] pair = point.split(" ");
+            if (Double.parseDouble(pair[1]) < highest) {
+                highest = Double.parseDouble(pair[1]);
+                at = Double.parseDouble(pair[0]);
+            }
+        }
+        return at;
+    }
+}
