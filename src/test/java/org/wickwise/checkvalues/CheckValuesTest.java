@@ -47,6 +47,7 @@ class CheckValuesTest {
         all.putAll(StripRows.rows());
         all.putAll(StrengthRows.rows());
         all.putAll(WorkedExampleRows.rows());
+        all.putAll(BandRows.rows());
         return all;
     }
 
