@@ -49,6 +49,16 @@ public record Band(double middleMillilitres, double sigmaMillilitres) {
         return middleMillilitres + SIGMAS_EACH_SIDE * sigmaMillilitres;
     }
 
+    /** Four standard deviations, the width between the tangents at the base line. */
+    public double baseWidthMillilitres() {
+        return 2 * SIGMAS_EACH_SIDE * sigmaMillilitres;
+    }
+
+    /** How many fractions of a size, above 0, the band fills. */
+    public double fractionsOf(double millilitres) {
+        return baseWidthMillilitres() / Expected.aboveZero("the size of a fraction", millilitres);
+    }
+
     /** Resolution from a band that leaves later, Rs = (V2 - V1)/(2 (sigma1 + sigma2)); 1.5 is parted to the base line. */
     public double resolutionTo(Band later) {
         return (later.middleMillilitres - middleMillilitres) / (2 * (sigmaMillilitres + later.sigmaMillilitres));

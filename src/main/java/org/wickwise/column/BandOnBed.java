@@ -53,11 +53,16 @@ public record BandOnBed(double position, double variance, double inletMillilitre
                 k);
     }
 
+    /** What has been poured when the front of the next eluent, which moves with the liquid, reaches the band. */
+    public double overtakenAtMillilitres(double columnVolumeMillilitres) {
+        return inletMillilitres + position * columnVolumeMillilitres;
+    }
+
     /**
      * G = k2 (1 + k1)/(k1 (1 + k2)), by how much a band's length in the bed changes when an eluent of k2 overtakes it in
      * one of k1; 1 where a dye that was not held at all cannot be overtaken.
      */
-    static double compression(double k1, double k2) {
+    public static double compression(double k1, double k2) {
         double before = k1 == Double.POSITIVE_INFINITY ? 1 : k1 / (1 + k1);
         double after = k2 == Double.POSITIVE_INFINITY ? 1 : k2 / (1 + k2);
         return before == 0 ? 1 : after / before;

@@ -2,7 +2,7 @@ package org.wickwise.column;
 
 /**
  * A dye in a linear gradient with k = k0 phi^-m, the usual law on polar adsorbents; phi = A + B V at the inlet (Jandera and
- * Churacek, J. Chromatogr. 1974, 91, 223, from memory; the integral of dV/k = V0 solved).
+ * Churacek 1974, from memory; the integral of dV/k = V0 solved).
  *
  * @param k0 k in the strong solvent alone, above 0
  * @param exponent m, 0 or more

@@ -8,8 +8,7 @@ public final class Resolution {
     private Resolution() {}
 
     /**
-     * Purnell's equation, Rs = (sqrt N/4) ((alpha - 1)/alpha) (k2/(1 + k2)) (Purnell, J. Chem. Soc. 1960, 1268, from
-     * memory). Takes both bands as equally wide, so for alpha well above 1 {@link #ofRetardationFactors} is nearer.
+     * Purnell's equation, Rs = (sqrt N/4) ((alpha - 1)/alpha) (k2/(1 + k2)) (Purnell 1960, from memory). Takes both bands as equally wide, so for alpha well above 1 {@link #ofRetardationFactors} is nearer.
      *
      * @param plates N, above 0
      * @param selectivity alpha, k of the later dye over k of the earlier, 1 or more
@@ -65,7 +64,7 @@ public final class Resolution {
 
     /**
      * How many bands fit side by side at a resolution of 1 between a first and a last volume, n = 1 + (sqrt N/4) ln(last/
-     * first) (Giddings, Anal. Chem. 1967, 39, 1027, from memory).
+     * first) (Harvey, Analytical Chemistry 2.1, chapter 12.2, from memory).
      *
      * @param plates N, above 0
      * @param first elution volume or time, above 0

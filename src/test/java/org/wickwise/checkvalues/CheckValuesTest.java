@@ -48,6 +48,7 @@ class CheckValuesTest {
         all.putAll(StrengthRows.rows());
         all.putAll(ColumnSizeRows.rows());
         all.putAll(WorkedExampleRows.rows());
+        all.putAll(BandRows.rows());
         return all;
     }
 

@@ -10,7 +10,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
-/** The closed form for steps of eluent against worked numbers, limiting cases and a chain of mixing cells. */
+/** The closed form for steps of eluent against worked numbers and limiting cases; {@link MixingCellsTest} lays mixing cells beside it. */
 class BandTest {
 
     private static final double V0 = 10;
@@ -76,21 +76,6 @@ class BandTest {
                 .isCloseTo(single.middleMillilitres(), within(1e-6 * single.middleMillilitres()));
         assertThat(switched.sigmaMillilitres())
                 .isCloseTo(single.sigmaMillilitres(), within(1e-6 * single.sigmaMillilitres()));
-    }
-
-    /** A chain of N mixing cells with a sharp front of the eluent, worked out in small volumes; mass is kept to 1e-9. */
-    @Property(tries = 12)
-    void aChainOfMixingCellsAgrees(
-            @ForAll @DoubleRange(min = 5, max = 30) double k1,
-            @ForAll @DoubleRange(min = 0.6, max = 4) double k2,
-            @ForAll @DoubleRange(min = 0.05, max = 0.5) double caughtAt) {
-        double switched = caughtAt * V0 * k1;
-        Band closed = band(new Pour(switched, k1), new Pour(1, k2));
-        Band cells = MixingCells.elute(k1, k2, switched, V0, (int) PLATES);
-        assertThat(cells.middleMillilitres())
-                .isCloseTo(closed.middleMillilitres(), within(0.02 * closed.middleMillilitres()));
-        assertThat(cells.sigmaMillilitres())
-                .isCloseTo(closed.sigmaMillilitres(), within(0.08 * closed.sigmaMillilitres()));
     }
 
     private static Band band(Pour... pours) {
