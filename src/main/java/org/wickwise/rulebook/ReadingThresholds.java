@@ -78,6 +78,9 @@ final class ReadingThresholds {
             if (gap instanceof Apart.MeasuredGap measured) {
                 told.add(sides(new RetardationFactor(measured.gap(), measured.uncertainty())));
             }
+            if (gap instanceof Apart.EstimatedGap reckoned) {
+                told.add(sides(new RetardationFactor(reckoned.gap(), reckoned.uncertainty())));
+            }
         }
         return told;
     }

@@ -59,7 +59,8 @@ public final class WarmJudging implements AutoCloseable {
      */
     public Judgement with(List<Strip> strips) {
         Case changed = written.with(strips);
-        StripSummary summary = StripSummary.of(changed, verdictsOn(strips), first.limits());
+        StripSummary seen = StripSummary.of(changed, verdictsOn(strips), first.limits());
+        StripSummary summary = seen.with(new Reckoning(changed, seen, first.limits()).in(first.eluents()));
         Set<Conclusion> conclusions = known.computeIfAbsent(thresholds.toldApart(summary), any -> judged(summary));
         Map<Conclusion, Reason.Concluded> untold = new LinkedHashMap<>();
         conclusions.forEach(conclusion -> untold.put(conclusion, UNTOLD));
@@ -68,6 +69,7 @@ public final class WarmJudging implements AutoCloseable {
                 first.eluents(),
                 summary.movements(),
                 summary.gaps(),
+                first.blends(),
                 untold,
                 first.limits(),
                 first.miscibility());
