@@ -59,15 +59,26 @@ final class CaseFacts {
         List<Object> facts = new ArrayList<>();
         facts.addAll(summary.movements());
         facts.addAll(summary.gaps());
-        List<Eluent> eluents = eluents(written);
-        for (Eluent eluent : eluents) {
+        facts.addAll(ofFurtherEluents(eluents(written), List.of(), written, data));
+        return facts;
+    }
+
+    /** What is known of eluents that join others, which are laid out. */
+    static Collection<Object> ofFurtherEluents(
+            List<Eluent> further, List<Eluent> laidOut, Case written, SolventData data) {
+        List<Object> facts = new ArrayList<>();
+        for (Eluent eluent : further) {
             facts.add(eluent);
             composition(eluent, written, data, facts);
             data.miscibility().partingWithin(eluent).ifPresent(reason -> facts.add(new Fact.TwoLayers(eluent, reason)));
         }
-        for (Eluent one : eluents) {
-            for (Eluent other : eluents) {
+        for (Eluent one : further) {
+            for (Eluent other : further) {
                 pair(one, other, written, data, facts);
+            }
+            for (Eluent other : laidOut) {
+                pair(one, other, written, data, facts);
+                pair(other, one, written, data, facts);
             }
         }
         return facts;

@@ -1,12 +1,17 @@
 package org.wickwise.rulebook;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.wickwise.bench.Case;
+import org.wickwise.strip.BlendProposal;
+import org.wickwise.substance.Eluent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.ProblemsFound;
 
@@ -77,11 +82,25 @@ public final class Judge {
             StripSummary summary = StripSummary.of(written, verdicts, rulebook.limits());
             order.apply(CaseFacts.ofTheEluents(written, summary, data)).forEach(session::insert);
             fire(session);
+            Reckoning reckoning = new Reckoning(written, summary, rulebook.limits());
+            List<BlendProposal> blends = reckoning.blends(standing.now(), data.miscibility(), rulebook.blends());
+            List<Eluent> proposed =
+                    blends.stream().map(BlendProposal::eluent).distinct().toList();
+            List<Eluent> eluents = joined(CaseFacts.eluents(written), proposed);
+            StripSummary reckoned = reckoning.in(eluents);
+            List<Object> further =
+                    new ArrayList<>(CaseFacts.ofFurtherEluents(proposed, CaseFacts.eluents(written), written, data));
+            further.addAll(reckoned.movements());
+            further.addAll(reckoned.gaps());
+            order.apply(further).forEach(session::insert);
+            fire(session);
+            StripSummary all = summary.with(reckoned);
             Judgement first = new Judgement(
                     written,
-                    CaseFacts.eluents(written),
-                    summary.movements(),
-                    summary.gaps(),
+                    eluents,
+                    all.movements(),
+                    all.gaps(),
+                    blends,
                     Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing.now()),
                     rulebook.limits(),
                     data.miscibility());
@@ -92,6 +111,12 @@ public final class Judge {
             session.dispose();
             throw e;
         }
+    }
+
+    private static List<Eluent> joined(List<Eluent> eluents, List<Eluent> further) {
+        Set<Eluent> all = new TreeSet<>(eluents);
+        all.addAll(further);
+        return List.copyOf(all);
     }
 
     static void fire(KieSession session) {

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Apart;
+import org.wickwise.strip.BlendProposal;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.strip.Strip;
@@ -19,6 +20,7 @@ import org.wickwise.substance.Miscibility;
  * strips and rules.
  *
  * @param eluents every eluent that was considered, in the order of their names
+ * @param blends worth a strip, the most promising first
  * @param reasons every conclusion with its reason, in the order of printing
  */
 public record Judgement(
@@ -26,6 +28,7 @@ public record Judgement(
         List<Eluent> eluents,
         List<Movement> movements,
         List<Apart> gaps,
+        List<BlendProposal> blends,
         Map<Conclusion, Reason.Concluded> reasons,
         Map<String, Limit> limits,
         Miscibility miscibility) {
@@ -73,6 +76,11 @@ public record Judgement(
         return movement(dye, eluent).filter(Movement.Measured.class::isInstance).map(Movement.Measured.class::cast);
     }
 
+    /** Rf with its uncertainty, measured or reckoned; empty where nobody measured and nothing could be reckoned. */
+    public Optional<RetardationFactor> retardation(Dye dye, Eluent eluent) {
+        return movement(dye, eluent).flatMap(Movement::retardation);
+    }
+
     /** Rf with its uncertainty as this one strip says it; empty where the dye was only watched, or not seen on it. */
     public Optional<RetardationFactor> retardationFactor(Strip strip, Dye dye) {
         return strip.spotOf(dye).flatMap(spot -> new RulerReadings(limits).retardationFactor(strip, dye));
@@ -80,7 +88,9 @@ public record Judgement(
 
     /** Whether any strip that can be read was run in this eluent. */
     public boolean tried(Eluent eluent) {
-        return movements.stream().anyMatch(movement -> movement.eluent().equals(eluent));
+        return movements.stream()
+                .anyMatch(
+                        movement -> !movement.isReckoned() && movement.eluent().equals(eluent));
     }
 
     public double limit(String name) {

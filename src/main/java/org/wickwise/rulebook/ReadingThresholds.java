@@ -92,7 +92,9 @@ final class ReadingThresholds {
         movement.retardation().ifPresent(retardation -> {
             told.addAll(sides(retardation, ofMovements));
             summary.movements().stream()
-                    .filter(other -> other.dye().equals(movement.dye()))
+                    .filter(other -> other instanceof Movement.Measured
+                            && movement instanceof Movement.Measured
+                            && other.dye().equals(movement.dye()))
                     .flatMap(other -> other.retardation().stream())
                     .forEach(other -> told.add(retardation.highest() < other.lowest()));
         });
@@ -102,6 +104,9 @@ final class ReadingThresholds {
     private List<Object> ofGap(Apart gap) {
         if (gap instanceof Apart.MeasuredGap measured) {
             return List.copyOf(sides(new RetardationFactor(measured.gap(), measured.uncertainty()), ofGaps));
+        }
+        if (gap instanceof Apart.EstimatedGap reckoned) {
+            return List.copyOf(sides(new RetardationFactor(reckoned.gap(), reckoned.uncertainty()), ofGaps));
         }
         return gap instanceof Apart.WatchedGap watched ? List.of(watched.look()) : List.of();
     }

@@ -43,6 +43,15 @@ record StripSummary(List<Movement> movements, List<Apart> gaps) {
         return new StripSummary(List.copyOf(movements), List.copyOf(gaps));
     }
 
+    /** The same with what was reckoned for eluents that nobody ran. */
+    StripSummary with(StripSummary reckoned) {
+        List<Movement> allMovements = new ArrayList<>(movements);
+        allMovements.addAll(reckoned.movements());
+        List<Apart> allGaps = new ArrayList<>(gaps);
+        allGaps.addAll(reckoned.gaps());
+        return new StripSummary(List.copyOf(allMovements), List.copyOf(allGaps));
+    }
+
     private static List<Eluent> eluents(Case written) {
         return written.strips().stream().map(Strip::eluent).distinct().sorted().toList();
     }

@@ -64,7 +64,8 @@ public final class WarmJudging implements AutoCloseable {
      */
     public Judgement with(List<Strip> strips) {
         Case changed = written.with(strips);
-        StripSummary summary = StripSummary.of(changed, verdictsOn(strips), first.limits());
+        StripSummary seen = StripSummary.of(changed, verdictsOn(strips), first.limits());
+        StripSummary summary = seen.with(new Reckoning(changed, seen, first.limits()).in(first.eluents()));
         judge(thresholds.told(summary));
         Map<Conclusion, Reason.Concluded> untold = new HashMap<>();
         standing.now().forEach(conclusion -> untold.put(conclusion, UNTOLD));
@@ -73,6 +74,7 @@ public final class WarmJudging implements AutoCloseable {
                 first.eluents(),
                 summary.movements(),
                 summary.gaps(),
+                first.blends(),
                 untold,
                 first.limits(),
                 first.miscibility());

@@ -17,6 +17,11 @@ public sealed interface Apart extends Ground {
 
     Dye behind();
 
+    /** Whether it was reckoned and not seen. */
+    default boolean isReckoned() {
+        return this instanceof EstimatedGap;
+    }
+
     /**
      * @param gap difference of the two Rf, 0 or more
      * @param uncertainty standard uncertainty of the gap
@@ -37,6 +42,21 @@ public sealed interface Apart extends Ground {
          */
         public double chanceAbove(double limit) {
             return 1 - new NormalDistribution(gap, uncertainty).cumulativeProbability(limit);
+        }
+    }
+
+    /**
+     * Between two dyes whose Rf were reckoned.
+     *
+     * @param gap difference of the two Rf, 0 or more
+     * @param uncertainty standard uncertainty of the gap
+     */
+    record EstimatedGap(Eluent eluent, Dye ahead, Dye behind, double gap, double uncertainty, Reason reason)
+            implements Apart {
+
+        /** The chance in per cent that the gap on a strip would be above this. */
+        public double percentAbove(double limit) {
+            return Numbers.steady(100 * (1 - new NormalDistribution(gap, uncertainty).cumulativeProbability(limit)));
         }
     }
 

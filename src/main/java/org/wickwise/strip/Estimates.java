@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Estimate.AtLeast;
 import org.wickwise.strip.Estimate.AtMost;
@@ -41,7 +42,8 @@ public final class Estimates {
      * @param scatterAcrossSolvents the same where a line runs across different solvents by their table strengths
      * @param reachBeyond how far beyond the strips a line may be followed, as a share of the span they cover
      * @param partingGap two dyes this far apart in Rf are parted
-     * @param surenessOfGap and only when the gap is this many times its standard uncertainty
+     * @param touchingGap when their true gap is above this
+     * @param surenessOfParting with at least this chance, 0 to 1
      * @param reasons where scatter and reach come from
      */
     public record Allowances(
@@ -49,7 +51,8 @@ public final class Estimates {
             double scatterAcrossSolvents,
             double reachBeyond,
             double partingGap,
-            double surenessOfGap,
+            double touchingGap,
+            double surenessOfParting,
             List<Reason> reasons) {
 
         double scatter(RetentionScale scale) {
@@ -150,7 +153,9 @@ public final class Estimates {
         double gap = one.value() - other.value();
         double uncertainty = Math.hypot(
                 one.retardationFactor().uncertainty(), other.retardationFactor().uncertainty());
-        return gap >= allowances.partingGap() && gap >= allowances.surenessOfGap() * uncertainty;
+        return gap >= allowances.partingGap()
+                && 1 - new NormalDistribution(gap, uncertainty).cumulativeProbability(allowances.touchingGap())
+                        >= allowances.surenessOfParting();
     }
 
     private Estimate onScale(Dye dye, Eluent eluent, RetentionScale scale, Position where) {

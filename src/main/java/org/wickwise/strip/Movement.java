@@ -22,6 +22,11 @@ public sealed interface Movement extends Ground {
     /** Rf with its uncertainty, read or reckoned; empty where the movement was only watched. */
     Optional<RetardationFactor> retardation();
 
+    /** Whether it was reckoned and not seen. */
+    default boolean isReckoned() {
+        return this instanceof Estimated;
+    }
+
     /** @param readings the readings it rests on, at least one */
     record Measured(
             Dye dye, Eluent eluent, StationaryPhase phase, RetardationFactor retardationFactor, List<Reason> readings)
@@ -107,6 +112,16 @@ public sealed interface Movement extends Ground {
 
         public double value() {
             return Numbers.steady(retardationFactor.value());
+        }
+
+        /** The chance in per cent that the Rf a strip would show is at most this. */
+        public double percentAtMost(double limit) {
+            return Numbers.steady(100 * retardationFactor.chanceAtMost(limit));
+        }
+
+        /** The chance in per cent that the Rf a strip would show is above this. */
+        public double percentAbove(double limit) {
+            return 100 - percentAtMost(limit);
         }
     }
 }

@@ -18,7 +18,7 @@ final class Written {
 
     static final Place HERE = new Place("test", 1);
     static final Estimates.Allowances ALLOWANCES = new Estimates.Allowances(
-            0.1, 0.25, 0.1, 0.1, 3.3, List.of(new Reason.Limited("the scatter", HERE, "test")));
+            0.1, 0.25, 0.1, 0.1, 0.05, 0.95, List.of(new Reason.Limited("the scatter", HERE, "test")));
 
     private Written() {}
 
