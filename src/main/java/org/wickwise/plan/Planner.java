@@ -10,6 +10,7 @@ import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Rulebook;
+import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
@@ -23,6 +24,7 @@ public final class Planner {
     private final Burden burden;
     private final List<String> topics;
     private final ColumnSizes columnSizes;
+    private final BlendWishes blends;
 
     /** @throws org.wickwise.text.ProblemsFound when the preferences name an unknown criterion */
     public Planner(Rulebook rulebook) {
@@ -30,6 +32,7 @@ public final class Planner {
         this.burden = new Burden(rulebook.wishes().burdenOfRanking());
         this.topics = rulebook.topics();
         this.columnSizes = rulebook.columnSizes();
+        this.blends = rulebook.blends();
     }
 
     /** The best route of a judged case; empty when none is sound. */
@@ -52,6 +55,7 @@ public final class Planner {
         lines.addAll(new StripLines(judgement).lines());
         lines.addAll(new FootingLines(judgement, route).lines());
         lines.addAll(new AdviceLines(judgement, route, topics).lines());
+        lines.addAll(new BlendLines(judgement, route, blends).lines());
         lines.sort(Comparator.comparing(PlanLine::section));
         return new Plan(judgement, route, lines);
     }
