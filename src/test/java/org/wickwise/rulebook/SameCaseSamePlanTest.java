@@ -57,7 +57,8 @@ class SameCaseSamePlanTest {
                 shipped.limits(),
                 shipped.topics(),
                 shipped.wishes(),
-                shipped.blends());
+                shipped.blends(),
+                shipped.columnSizes());
         Judge judge = Judge.of(shuffled, Shipped.data(), keep);
         Case written = Shipped.caseIn(Shipped.DEMO);
         assertThat(everything(new Planner(shuffled).plan(judge.judge(written))))
