@@ -39,6 +39,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.bench.Setting;
+import org.wickwise.column.ColumnSizes;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.rulebook.Wishes;
@@ -83,6 +84,7 @@ class SchemasTest {
             new Follows("rules/layers/*.yaml", "rule-layer"),
             new Follows("rules/words/*.yaml", "words"),
             new Follows("rules/blends.yaml", "blends"),
+            new Follows("rules/column-sizes.yaml", "column-sizes"),
             new Follows("rules/limits.yaml", "limits"),
             new Follows("rules/preferences.yaml", "preferences"),
             new Follows("rules/topics.yaml", "topics"),
@@ -387,6 +389,9 @@ class SchemasTest {
             new SameKeys("rules", "a rule", "rule-layer", "/$defs/rule"),
             new SameKeys("rules", "a vocabulary file", "words", ""),
             new SameKeys("rules", "a sentence", "words", "/$defs/sentence"),
+            new SameKeys("rules", "the column sizes", "column-sizes", ""),
+            new SameKeys("rules", "a column of the table", "column-sizes", "/$defs/column"),
+            new SameKeys("rules", "the ratio of adsorbent", "column-sizes", "/properties/adsorbent to mixture"),
             new SameKeys("rules", "the limits", "limits", ""),
             new SameKeys("rules", "a limit", "limits", "/$defs/limit"),
             new SameKeys("rules", "the topics", "topics", ""),
@@ -441,6 +446,7 @@ class SchemasTest {
             Map.entry("data/miscibility.yaml", "{zzz: 1, do not mix: [{zzz: 1}], bridges: {zzz: 1}}"),
             Map.entry("data/solvents/s.yaml", "{zzz: 1, values: {p: [{zzz: 1}]}}"),
             Map.entry("data/stationary-phases/p.yaml", "{zzz: 1, ladder: {zzz: 1}}"),
+            Map.entry("rules/column-sizes.yaml", "{zzz: 1, columns: [{zzz: 1}], adsorbent to mixture: {zzz: 1}}"),
             Map.entry("rules/limits.yaml", "{zzz: 1, limits: {l: {zzz: 1}}}"),
             Map.entry("rules/topics.yaml", "{zzz: 1, topics: []}"),
             Map.entry("rules/blends.yaml", "{zzz: 1, wanted Rf: {zzz: 1}}"),
@@ -532,7 +538,16 @@ class SchemasTest {
                 Map.of(),
                 List.of(),
                 new Wishes(List.of("zzz"), Map.of(), new Wishes.Cost(0, 0, 0, 0, 0, 0, 0), List.of(2.0)),
-                new BlendWishes(List.of(), 0.2, 0.35, "", 0, new Place("test", 1)));
+                new BlendWishes(List.of(), 0.2, 0.35, "", 0, new Place("test", 1)),
+                new ColumnSizes(
+                        150,
+                        50,
+                        0.2,
+                        0.1,
+                        List.of(),
+                        new ColumnSizes.AdsorbentRatio(20, 50, 100, ""),
+                        "",
+                        new Place("test", 1)));
         Matcher known = Pattern.compile("one of: (.+)")
                 .matcher(problemsOf(() -> new Planner(unknown)).get(0).expected());
         assertThat(known.matches()).isTrue();

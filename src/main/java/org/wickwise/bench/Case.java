@@ -14,6 +14,7 @@ import org.wickwise.text.Place;
  *
  * @param dyes 2 to 8, in the order of their names
  * @param fadesInLight where the writer says that the mixture fades in light
+ * @param load how much goes onto the column, as far as it is known
  * @param shelf the bottles at hand
  * @param date when the column is to be run, where it matters how old a bottle is
  */
@@ -22,6 +23,7 @@ public record Case(
         String mixture,
         List<Dye> dyes,
         Optional<Place> fadesInLight,
+        Load load,
         Column column,
         Setting setting,
         Place settingPlace,
@@ -35,7 +37,17 @@ public record Case(
     /** The same case with other strips. */
     public Case with(List<Strip> others) {
         return new Case(
-                title, mixture, dyes, fadesInLight, column, setting, settingPlace, shelf, date, List.copyOf(others));
+                title,
+                mixture,
+                dyes,
+                fadesInLight,
+                load,
+                column,
+                setting,
+                settingPlace,
+                shelf,
+                date,
+                List.copyOf(others));
     }
 
     /** "Mixture: ...; column: ...; setting: ...". */

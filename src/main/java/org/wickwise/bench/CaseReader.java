@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
@@ -22,7 +21,6 @@ import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
-import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
@@ -33,10 +31,12 @@ public final class CaseReader {
 
     private static final Set<String> CASE_KEYS =
             Set.of("title", "source", "note", "mixture", "column", "setting", "date", "shelf", "strips on", "strips");
-    private static final Set<String> MIXTURE_KEYS = Set.of("name", "note", "dyes", "fades in light");
+    private static final Set<String> MIXTURE_KEYS =
+            Set.of("name", "note", "dyes", "fades in light", "load mg", "load mL");
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
-    private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
 
+    private static final double MOST_MILLIGRAMS = 100_000;
+    private static final double MOST_MILLILITRES = 10_000;
     private static final int MOST_LISTED = 20;
     private static final Set<String> YES = Set.of("yes", "true");
     private static final Set<String> NO = Set.of("no", "false");
@@ -69,13 +69,14 @@ public final class CaseReader {
         data = data.with(shelf.ownValues());
         Fields mixture = inner(fields, "mixture", "a mixture", MIXTURE_KEYS);
         List<Dye> dyes = dyes(mixture);
-        Optional<Column> column = column(inner(fields, "column", "a column", COLUMN_KEYS));
+        Optional<Column> column = column(inner(fields, "column", "a column", ColumnReader.KEYS));
         Optional<Setting> setting = setting(fields);
         Optional<LocalDate> date = date(fields);
         Optional<StationaryPhase> stripPhase =
                 fields.has("strips on") ? phase(fields, "strips on") : column.map(Column::phase);
         List<Strip> strips = strips(fields, shelf, dyes, stripPhase);
         Optional<Place> fadesInLight = fadesInLight(mixture);
+        Load load = load(mixture);
         String title = fields.requiredText("title");
         String name = mixture.text("name").orElse("the mixture");
         problems.throwIfAny();
@@ -84,6 +85,7 @@ public final class CaseReader {
                 name,
                 dyes,
                 fadesInLight,
+                load,
                 column.orElseThrow(),
                 setting.orElseThrow(),
                 fields.placeOf("setting"),
@@ -175,23 +177,15 @@ public final class CaseReader {
     }
 
     private Optional<Column> column(Fields fields) {
-        Optional<StationaryPhase> phase = phase(fields, "stationary phase");
-        OptionalDouble bore = aboveZero(fields, "bore mm");
-        OptionalDouble bed = aboveZero(fields, "bed mm");
-        return phase.map(known -> new Column(known, bore, bed, fields.placeOf("stationary phase")));
+        return phase(fields, "stationary phase").map(new ColumnReader(fields, problems)::column);
     }
 
-    private OptionalDouble aboveZero(Fields fields, String key) {
-        OptionalDouble number = fields.number(key);
-        if (number.isPresent() && number.getAsDouble() <= 0) {
-            problems.add(
-                    fields.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3),
-                    "a length above zero in millimetres",
-                    "measure it, or leave the key out");
-            return OptionalDouble.empty();
-        }
-        return number;
+    private Load load(Fields mixture) {
+        return new Load(
+                ColumnReader.number(mixture, "load mg", MOST_MILLIGRAMS, "a mass above zero in milligrams", problems),
+                ColumnReader.number(
+                        mixture, "load mL", MOST_MILLILITRES, "a volume above zero in millilitres", problems),
+                mixture.placeOf("load mg"));
     }
 
     private Optional<StationaryPhase> phase(Fields fields, String key) {

@@ -28,37 +28,15 @@ public record Band(double middleMillilitres, double sigmaMillilitres) {
      * @return empty when the dye does not move in the last pour
      */
     public static Optional<Band> of(List<Pour> pours, double columnVolumeMillilitres, double plates) {
-        double position = 0;
-        double variance = 0;
-        double inletMillilitres = 0;
+        BandOnBed band = BandOnBed.loaded();
         for (int i = 0; i < pours.size(); i++) {
-            double k = pours.get(i).retentionFactor();
-            boolean last = i == pours.size() - 1;
-            double shareInStep = pours.get(i).millilitres() / (columnVolumeMillilitres * k);
-            if (position + shareInStep >= 1 || last && k < Double.POSITIVE_INFINITY) {
-                double rest = 1 - position;
-                variance += rest / plates;
-                inletMillilitres += rest * columnVolumeMillilitres * k;
-                return Optional.of(new Band(
-                        columnVolumeMillilitres + inletMillilitres,
-                        columnVolumeMillilitres * (1 + k) * Math.sqrt(variance)));
+            BandOnBed next = band.after(pours.get(i), columnVolumeMillilitres, plates);
+            if (next.position() >= 1 || i == pours.size() - 1) {
+                return band.leavingIn(pours.get(i).retentionFactor(), columnVolumeMillilitres, plates);
             }
-            if (last) {
-                return Optional.empty();
-            }
-            position += shareInStep;
-            variance += shareInStep / plates;
-            inletMillilitres += pours.get(i).millilitres();
-            variance *= Math.pow(compression(k, pours.get(i + 1).retentionFactor()), 2);
+            band = next;
         }
         return Optional.empty();
-    }
-
-    /** G, by how much a band's length in the bed changes when an eluent of k2 overtakes it in one of k1. */
-    private static double compression(double k1, double k2) {
-        double before = k1 == Double.POSITIVE_INFINITY ? 1 : k1 / (1 + k1);
-        double after = k2 == Double.POSITIVE_INFINITY ? 1 : k2 / (1 + k2);
-        return before == 0 ? 1 : after / before;
     }
 
     /** Where the colour begins: the middle less two standard deviations, not below 0. */

@@ -3,7 +3,7 @@ package org.wickwise.column;
 import java.util.Optional;
 
 /**
- * A dye's band on the bed between two pours.
+ * A dye's band on the bed between two pours. How it moves and spreads is told at {@link Band#of}.
  *
  * @param position its middle, as a share of the bed from the top; 0 when loaded
  * @param variance of its length, as a share of the bed squared
@@ -12,10 +12,19 @@ import java.util.Optional;
  */
 public record BandOnBed(double position, double variance, double inletMillilitres, double retentionFactor) {
 
+    /** A thin band at the top of the bed, before anything is poured. */
     public static BandOnBed loaded() {
         return new BandOnBed(0, 0, 0, Double.POSITIVE_INFINITY);
     }
 
+    /**
+     * The band at the outlet when one more eluent is poured for as long as it takes.
+     *
+     * @param k of the dye in it, 0 or more
+     * @param columnVolumeMillilitres V0, the liquid in the bed, above 0
+     * @param plates N of the column, above 0
+     * @return empty when the dye does not move in it
+     */
     public Optional<Band> leavingIn(double k, double columnVolumeMillilitres, double plates) {
         if (k == Double.POSITIVE_INFINITY) {
             return Optional.empty();
@@ -27,6 +36,13 @@ public record BandOnBed(double position, double variance, double inletMillilitre
                 new Band(columnVolumeMillilitres + inlet, columnVolumeMillilitres * (1 + k) * Math.sqrt(length)));
     }
 
+    /**
+     * The band when the front of the next eluent has reached it, however late: that front starts when this pour ends.
+     * Its position is 1 or more when the dye leaves before that.
+     *
+     * @param columnVolumeMillilitres V0, the liquid in the bed, above 0
+     * @param plates N of the column, above 0
+     */
     public BandOnBed after(Pour pour, double columnVolumeMillilitres, double plates) {
         double k = pour.retentionFactor();
         double moved = pour.millilitres() / (columnVolumeMillilitres * k);
@@ -37,7 +53,11 @@ public record BandOnBed(double position, double variance, double inletMillilitre
                 k);
     }
 
-    private static double compression(double k1, double k2) {
+    /**
+     * G = k2 (1 + k1)/(k1 (1 + k2)), by how much a band's length in the bed changes when an eluent of k2 overtakes it in
+     * one of k1; 1 where a dye that was not held at all cannot be overtaken.
+     */
+    static double compression(double k1, double k2) {
         double before = k1 == Double.POSITIVE_INFINITY ? 1 : k1 / (1 + k1);
         double after = k2 == Double.POSITIVE_INFINITY ? 1 : k2 / (1 + k2);
         return before == 0 ? 1 : after / before;

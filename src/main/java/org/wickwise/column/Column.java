@@ -13,10 +13,9 @@ import org.wickwise.text.Place;
  * @param boreMillimetres inner diameter, where it is known
  * @param bedMillimetres height of the packed bed, where it is known
  */
-public record Column(StationaryPhase phase, OptionalDouble boreMillimetres, OptionalDouble bedMillimetres, Place place)
+public record Column(
+        StationaryPhase phase, OptionalDouble boreMillimetres, OptionalDouble bedMillimetres, Setup setup, Place place)
         implements Ground {
-
-    private static final double CUBIC_MILLIMETRES_PER_MILLILITRE = 1000;
 
     public String phaseName() {
         return phase.name();
@@ -31,9 +30,7 @@ public record Column(StationaryPhase phase, OptionalDouble boreMillimetres, Opti
         if (boreMillimetres.isEmpty() || bedMillimetres.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double bore = boreMillimetres.getAsDouble();
-        return OptionalDouble.of(
-                Math.PI * bore * bore / 4 * bedMillimetres.getAsDouble() / CUBIC_MILLIMETRES_PER_MILLILITRE);
+        return OptionalDouble.of(Bed.millilitres(boreMillimetres.getAsDouble(), bedMillimetres.getAsDouble()));
     }
 
     /** One column volume: the liquid the bed holds, porosity times bed volume, in millilitres. */

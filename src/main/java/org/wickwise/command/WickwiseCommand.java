@@ -15,7 +15,14 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         version = "Wickwise 0.1.0",
         description = "Turns chromatography strips into an explained column plan.",
-        subcommands = {PlanCommand.class, WhyCommand.class, ShelfCommand.class, TableCommand.class, DrawCommand.class},
+        subcommands = {
+            PlanCommand.class,
+            WhyCommand.class,
+            ShelfCommand.class,
+            TableCommand.class,
+            DrawCommand.class,
+            FirmCommand.class
+        },
         exitCodeListHeading = "%nExit codes%n",
         exitCodeList = {
             "0:a plan or an answer was printed",

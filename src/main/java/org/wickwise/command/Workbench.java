@@ -11,6 +11,7 @@ import org.wickwise.rulebook.Rulebook;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.SolventDataReader;
 import org.wickwise.text.ProblemsFound;
+import org.wickwise.why.Firmness;
 
 /** Solvents, rules and planner, laid out to work on cases. Costs seconds to lay out; reading a case costs little. */
 public final class Workbench {
@@ -61,6 +62,20 @@ public final class Workbench {
         Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
         return new Planner(rulebook)
                 .plan(Judge.of(rulebook, data, compiledRules()).judge(written));
+    }
+
+    /**
+     * How firm the plan of a case is.
+     *
+     * @throws ProblemsFound when the case, the rules or the solvent data have problems
+     */
+    static Firmness firmnessOf(Path caseFile, int redraws, long seed) {
+        Path home = home();
+        SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
+        Case written = CaseReader.read(fileNamed(caseFile, home), data);
+        Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
+        Judge judge = Judge.of(rulebook, data, compiledRules());
+        return Firmness.of(judge, new Planner(rulebook), written, redraws, seed);
     }
 
     public SolventData data() {

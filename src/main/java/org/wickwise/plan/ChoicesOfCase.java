@@ -69,7 +69,7 @@ final class ChoicesOfCase {
         return new Choices(
                 dyes,
                 pourable,
-                judgement.limit("plates of a hand-packed column"),
+                judgement.judged().column().setup().plates().orElse(judgement.limit("plates of a hand-packed column")),
                 judgement.limit("comfortable distance"),
                 judgement.limit("creep before release limit"));
     }
@@ -85,7 +85,7 @@ final class ChoicesOfCase {
                 burden.of(eluent),
                 supply.heldColumnVolumes(eluent),
                 supply.pricePerColumnVolume(eluent),
-                0,
+                new Flow(judgement).minutesPerColumnVolume(eluent).orElse(0),
                 packings(eluent));
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.wickwise.column.ColumnSizes;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Judgement;
@@ -21,12 +22,14 @@ public final class Planner {
     private final Preferences preferences;
     private final Burden burden;
     private final List<String> topics;
+    private final ColumnSizes columnSizes;
 
     /** @throws org.wickwise.text.ProblemsFound when the preferences name an unknown criterion */
     public Planner(Rulebook rulebook) {
         this.preferences = Preferences.of(rulebook);
         this.burden = new Burden(rulebook.wishes().burdenOfRanking());
         this.topics = rulebook.topics();
+        this.columnSizes = rulebook.columnSizes();
     }
 
     /** The best route of a judged case; empty when none is sound. */
@@ -40,6 +43,7 @@ public final class Planner {
         List<PlanLine> lines = new ArrayList<>();
         if (route.isPresent()) {
             lines.addAll(new RouteLines(judgement, route.get()).lines());
+            lines.addAll(new ColumnLines(judgement, route.get(), columnSizes).lines());
             lines.addAll(choiceLines(judgement, choices, route.get()));
         } else {
             lines.addAll(new RefusalLines(judgement).lines());

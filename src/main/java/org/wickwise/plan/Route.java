@@ -7,7 +7,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.wickwise.rulebook.Conclusion.MayPack;
+import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Words;
 
 /**
  * Eluents in the order of pouring that bring every dye off a column packed for them.
@@ -59,6 +61,16 @@ public record Route(MayPack packing, List<Step> steps, Elution elution, List<Dou
         Set<Eluent> poured = new TreeSet<>(Set.of(packing.packing()));
         steps.forEach(step -> poured.add(step.eluent()));
         return poured;
+    }
+
+    /** "A, then B; blue and red leave together"; two plans that a person would call the same say the same. */
+    public String inShort() {
+        String together = steps.stream()
+                .flatMap(step -> step.fractions().stream())
+                .filter(fraction -> fraction.size() > 1)
+                .map(fraction -> Words.joined(fraction.stream().map(Dye::name).toList()) + " leave together")
+                .collect(Collectors.joining("; "));
+        return together.isEmpty() ? names() : names() + "; " + together;
     }
 
     /** "A, then B". */

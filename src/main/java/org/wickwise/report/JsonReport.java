@@ -53,6 +53,15 @@ public final class JsonReport {
         return printed(root);
     }
 
+    /** A few lines under a title, each with its whole reason. */
+    public static String of(String title, List<PlanLine> lines) {
+        ObjectNode root = NODES.objectNode();
+        root.put("title", title);
+        ArrayNode all = root.putArray("lines");
+        lines.forEach(line -> all.add(node(line)));
+        return printed(root);
+    }
+
     public static String of(PlanLine line) {
         return printed(node(line));
     }

@@ -27,6 +27,17 @@ public final class MarkdownReport {
         return text.toString();
     }
 
+    /** A few lines under a title. */
+    public static String of(String title, List<PlanLine> lines) {
+        StringBuilder text = new StringBuilder("# " + escaped(title) + "\n\n");
+        lines.forEach(line -> text.append("- `")
+                .append(line.label())
+                .append("` ")
+                .append(escaped(line.text()))
+                .append("\n"));
+        return text.toString();
+    }
+
     public static String of(PlanLine line) {
         StringBuilder text = new StringBuilder("# Why `" + line.label() + "`\n\n" + escaped(line.text()) + "\n\n");
         ReasonTree.lines(line.reason()).forEach(entry -> text.append("  ".repeat(entry.depth()))

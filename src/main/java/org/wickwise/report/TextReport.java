@@ -29,6 +29,19 @@ public final class TextReport {
         return text.toString();
     }
 
+    /** A few lines under a title, each with what it was reckoned from. */
+    public static String of(String title, List<PlanLine> lines, Heading heading) {
+        StringBuilder text = new StringBuilder(heading.marked(title)).append("\n");
+        lines.forEach(line -> text.append(hanging("[" + line.label() + "] " + line.text())));
+        lines.stream()
+                .map(PlanLine::reason)
+                .flatMap(reason -> ReasonTree.lines(reason).stream().skip(1))
+                .map(ReasonTree.Entry::text)
+                .distinct()
+                .forEach(entry -> text.append(hanging("- " + entry)));
+        return text.toString();
+    }
+
     private static String hanging(String line) {
         String indent = " ".repeat(INDENT);
         String wrapped = WordUtils.wrap(line, WIDTH - 2 * INDENT, "\n" + indent + indent, false);

@@ -3,7 +3,6 @@ package org.wickwise.rulebook;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -69,20 +68,22 @@ public final class Judge {
         Firings firings = new Firings();
         KieSession session = compiled.newKieSession();
         try {
+            StandingConclusions standing = new StandingConclusions();
             session.addEventListener(firings);
+            session.addEventListener(standing);
             session.setGlobal("firings", firings);
             rulebook.limits().values().forEach(session::insert);
             order.apply(CaseFacts.ofTheStrips(written)).forEach(session::insert);
             fire(session);
-            order.apply(ReplicateScatter.facts(written, conclusions(session), rulebook.limits()))
+            order.apply(ReplicateScatter.facts(written, standing.now(), rulebook.limits()))
                     .forEach(session::insert);
             fire(session);
-            Set<Conclusion> verdicts = conclusions(session);
+            Set<Conclusion> verdicts = standing.now();
             StripSummary summary = StripSummary.of(written, verdicts, rulebook.limits());
             order.apply(CaseFacts.ofTheEluents(written, summary, data)).forEach(session::insert);
             fire(session);
             Reckoning reckoning = new Reckoning(written, summary, rulebook.limits());
-            List<BlendProposal> blends = reckoning.blends(conclusions(session), data.miscibility(), rulebook.blends());
+            List<BlendProposal> blends = reckoning.blends(standing.now(), data.miscibility(), rulebook.blends());
             List<Eluent> proposed =
                     blends.stream().map(BlendProposal::eluent).distinct().toList();
             List<Eluent> eluents = joined(CaseFacts.eluents(written), proposed);
@@ -100,11 +101,12 @@ public final class Judge {
                     all.movements(),
                     all.gaps(),
                     blends,
-                    Reasons.of(rulebook.rules(), rulebook.limits(), firings, conclusions(session)),
+                    Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing.now()),
                     rulebook.limits(),
                     data.miscibility());
             firings.stop();
-            return new WarmJudging(session, verdicts, first, ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
+            return new WarmJudging(
+                    session, standing, verdicts, first, ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
         } catch (RuntimeException e) {
             session.dispose();
             throw e;
@@ -122,11 +124,5 @@ public final class Judge {
         if (fired >= MOST_FIRINGS) {
             throw new IllegalStateException("the rules did not come to an end after " + MOST_FIRINGS + " conclusions");
         }
-    }
-
-    static Set<Conclusion> conclusions(KieSession session) {
-        Set<Conclusion> conclusions = new HashSet<>();
-        session.getObjects(Conclusion.class::isInstance).forEach(found -> conclusions.add((Conclusion) found));
-        return conclusions;
     }
 }

@@ -1,14 +1,18 @@
 package org.wickwise.rulebook;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.wickwise.strip.Apart;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.RetardationFactor;
+import org.wickwise.text.Numbers;
 
 /**
  * Every number that some rule compares an Rf, a gap or a chance with. Two sets of readings that lie on the same side of
@@ -16,27 +20,31 @@ import org.wickwise.strip.RetardationFactor;
  */
 final class ReadingThresholds {
 
-    private static final Pattern ABOUT_READINGS = Pattern.compile("\\b(?:Measured|Estimated)(?:Gap)?\\(");
+    private static final Pattern ABOUT_MOVEMENTS = Pattern.compile("\\b(?:Measured|Estimated)\\(");
+    private static final Pattern ABOUT_GAPS = Pattern.compile("\\b(?:Measured|Estimated)Gap\\(");
     private static final double PER_CENT = 100;
 
-    private final double[] numbers;
+    private final Set<List<Double>> ofMovements;
+    private final Set<List<Double>> ofGaps;
 
-    private ReadingThresholds(double[] numbers) {
-        this.numbers = numbers;
+    private ReadingThresholds(Set<List<Double>> ofMovements, Set<List<Double>> ofGaps) {
+        this.ofMovements = ofMovements;
+        this.ofGaps = ofGaps;
     }
 
     static ReadingThresholds of(List<Rule> rules, Map<String, Limit> limits) {
-        TreeSet<Double> numbers = new TreeSet<>();
-        for (Rule rule : rules) {
-            for (Said said : rule.when()) {
-                String means = said.sentence().means().orElse("");
-                if (ABOUT_READINGS.matcher(means).find()) {
-                    numbers.addAll(numbersIn(said, limits));
-                }
-            }
-        }
         return new ReadingThresholds(
-                numbers.stream().mapToDouble(Double::doubleValue).toArray());
+                comparisons(ABOUT_MOVEMENTS, rules, limits), comparisons(ABOUT_GAPS, rules, limits));
+    }
+
+    /** The numbers of each sentence that compares such readings with something. */
+    private static Set<List<Double>> comparisons(Pattern about, List<Rule> rules, Map<String, Limit> limits) {
+        return rules.stream()
+                .flatMap(rule -> rule.when().stream())
+                .filter(said ->
+                        about.matcher(said.sentence().means().orElse("")).find())
+                .map(said -> numbersIn(said, limits))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     private static List<Double> numbersIn(Said said, Map<String, Limit> limits) {
@@ -55,50 +63,64 @@ final class ReadingThresholds {
         return numbers;
     }
 
-    /** What the rules can tell of these readings; equal for two sets of readings that no rule tells apart. */
-    List<Object> toldApart(StripSummary summary) {
-        List<Object> told = new ArrayList<>();
+    /**
+     * What the rules can tell of each of these readings, by a name of the reading. A reading that tells the same as another
+     * in its place leads to the same conclusions.
+     */
+    Map<String, Told> told(StripSummary summary) {
+        Map<String, Told> told = new LinkedHashMap<>();
         for (Movement movement : summary.movements()) {
-            told.add(movement.getClass().getSimpleName());
-            told.add(movement.dye());
-            told.add(movement.eluent());
-            movement.retardation().ifPresent(retardation -> {
-                told.add(sides(retardation));
-                summary.movements().stream()
-                        .filter(other -> other.dye().equals(movement.dye()))
-                        .flatMap(other -> other.retardation().stream())
-                        .forEach(other -> told.add(retardation.highest() < other.lowest()));
-            });
+            String name = movement.getClass().getSimpleName() + " " + movement.dye() + " in " + movement.eluent();
+            told.put(name, new Told(movement, ofMovement(movement, summary)));
         }
         for (Apart gap : summary.gaps()) {
-            told.add(gap.getClass().getSimpleName());
-            told.add(gap.eluent());
-            told.add(gap.ahead());
-            told.add(gap.behind());
-            if (gap instanceof Apart.MeasuredGap measured) {
-                told.add(sides(new RetardationFactor(measured.gap(), measured.uncertainty())));
-            }
-            if (gap instanceof Apart.EstimatedGap reckoned) {
-                told.add(sides(new RetardationFactor(reckoned.gap(), reckoned.uncertainty())));
-            }
+            String name = gap.getClass().getSimpleName() + " " + gap.ahead() + " before " + gap.behind() + " in "
+                    + gap.eluent();
+            told.put(name, new Told(gap, ofGap(gap)));
         }
         return told;
     }
 
-    /** For each number whether the value is above it, and between which two numbers the chance of that lies. */
-    private List<Integer> sides(RetardationFactor value) {
+    /** @param sides on which side of every number it lies */
+    record Told(Object reading, List<Object> sides) {}
+
+    private List<Object> ofMovement(Movement movement, StripSummary summary) {
+        if (movement instanceof Movement.Watched watched) {
+            return List.of(watched.behaviour());
+        }
+        List<Object> told = new ArrayList<>();
+        movement.retardation().ifPresent(retardation -> {
+            told.addAll(sides(retardation, ofMovements));
+            summary.movements().stream()
+                    .filter(other -> other.dye().equals(movement.dye()))
+                    .flatMap(other -> other.retardation().stream())
+                    .forEach(other -> told.add(retardation.highest() < other.lowest()));
+        });
+        return told;
+    }
+
+    private List<Object> ofGap(Apart gap) {
+        if (gap instanceof Apart.MeasuredGap measured) {
+            return List.copyOf(sides(new RetardationFactor(measured.gap(), measured.uncertainty()), ofGaps));
+        }
+        if (gap instanceof Apart.EstimatedGap reckoned) {
+            return List.copyOf(sides(new RetardationFactor(reckoned.gap(), reckoned.uncertainty()), ofGaps));
+        }
+        return gap instanceof Apart.WatchedGap watched ? List.of(watched.look()) : List.of();
+    }
+
+    /** For each number of a sentence the side the value lies on, and the side its chance lies on of the other numbers. */
+    private static List<Integer> sides(RetardationFactor value, Set<List<Double>> comparisons) {
         List<Integer> sides = new ArrayList<>();
-        for (double number : numbers) {
-            sides.add(Double.compare(value.value(), number));
-            double chance = PER_CENT * value.chanceAtMost(number);
-            int below = 0;
-            int above = 0;
-            for (double other : numbers) {
-                below += chance < other ? 1 : 0;
-                above += PER_CENT - chance < other ? 1 : 0;
+        for (List<Double> numbers : comparisons) {
+            for (double number : numbers) {
+                sides.add(Double.compare(Numbers.steady(value.value()), number));
+                double chance = Numbers.steady(PER_CENT * value.chanceAtMost(number));
+                for (double other : numbers.size() > 1 ? numbers : List.<Double>of()) {
+                    sides.add(Double.compare(chance, other));
+                    sides.add(Double.compare(PER_CENT - chance, other));
+                }
             }
-            sides.add(below);
-            sides.add(above);
         }
         return sides;
     }

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.wickwise.column.ColumnSizes;
 import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
@@ -28,9 +29,15 @@ import org.wickwise.text.YamlFile;
  * @param topics what cautions are about, in the order of printing
  * @param wishes how one plan is chosen among several
  * @param blends what a blend worth proposing looks like
+ * @param columnSizes how large a column for how much mixture
  */
 public record Rulebook(
-        List<Rule> rules, Map<String, Limit> limits, List<String> topics, Wishes wishes, BlendWishes blends) {
+        List<Rule> rules,
+        Map<String, Limit> limits,
+        List<String> topics,
+        Wishes wishes,
+        BlendWishes blends,
+        ColumnSizes columnSizes) {
 
     private static final Set<String> LIMIT_KEYS = Set.of("value", "unit", "lowest", "highest", "means", "source");
 
@@ -51,8 +58,9 @@ public record Rulebook(
         }
         Wishes wishes = new WishesReader(problems).wishes(read(folder, "preferences.yaml"));
         BlendWishes blends = new BlendWishesReader(problems).wishes(read(folder, "blends.yaml"));
+        ColumnSizes columnSizes = new ColumnSizesReader(problems).sizes(read(folder, "column-sizes.yaml"));
         problems.throwIfAny();
-        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes, blends);
+        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes, blends, columnSizes);
     }
 
     private static Map<String, Limit> limits(Mapping file, Problems problems) {

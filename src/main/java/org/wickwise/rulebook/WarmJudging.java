@@ -2,17 +2,16 @@ package org.wickwise.rulebook;
 
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
-import java.util.TreeMap;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
 import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
-import org.wickwise.strip.Apart;
-import org.wickwise.strip.Movement;
+import org.wickwise.rulebook.ReadingThresholds.Told;
+import org.wickwise.strip.Redraw;
 import org.wickwise.strip.Strip;
 
 /**
@@ -25,27 +24,33 @@ public final class WarmJudging implements AutoCloseable {
     private static final Reason.Concluded UNTOLD = new Reason.Concluded("", List.of());
 
     private final KieSession session;
+    private final StandingConclusions standing;
     private final Case written;
     private final Set<Conclusion> verdicts;
     private final Judgement first;
     private final ReadingThresholds thresholds;
-    private final Map<List<Object>, Set<Conclusion>> known = new HashMap<>();
-    private final Map<String, FactHandle> laidOut = new HashMap<>();
+    private final Map<String, FactHandle> handles = new HashMap<>();
+    private Map<String, Told> laidOut;
 
     /**
      * @param session with the case laid out and judged
      * @param verdicts what was concluded of the strips before their readings were put together
      * @param first the judgement of the written readings
      */
-    WarmJudging(KieSession session, Set<Conclusion> verdicts, Judgement first, ReadingThresholds thresholds) {
+    WarmJudging(
+            KieSession session,
+            StandingConclusions standing,
+            Set<Conclusion> verdicts,
+            Judgement first,
+            ReadingThresholds thresholds) {
         this.session = session;
+        this.standing = standing;
         this.written = first.judged();
         this.verdicts = verdicts;
         this.first = first;
         this.thresholds = thresholds;
-        for (FactHandle handle : session.getFactHandles(fact -> fact instanceof Movement || fact instanceof Apart)) {
-            laidOut.put(name(session.getObject(handle)), handle);
-        }
+        this.laidOut = thresholds.told(new StripSummary(first.movements(), first.gaps()));
+        laidOut.forEach((name, told) -> handles.put(name, session.getFactHandle(told.reading())));
     }
 
     /** The judgement of the readings as they were written, with its reasons. */
@@ -61,9 +66,9 @@ public final class WarmJudging implements AutoCloseable {
         Case changed = written.with(strips);
         StripSummary seen = StripSummary.of(changed, verdictsOn(strips), first.limits());
         StripSummary summary = seen.with(new Reckoning(changed, seen, first.limits()).in(first.eluents()));
-        Set<Conclusion> conclusions = known.computeIfAbsent(thresholds.toldApart(summary), any -> judged(summary));
-        Map<Conclusion, Reason.Concluded> untold = new LinkedHashMap<>();
-        conclusions.forEach(conclusion -> untold.put(conclusion, UNTOLD));
+        judge(thresholds.told(summary));
+        Map<Conclusion, Reason.Concluded> untold = new HashMap<>();
+        standing.now().forEach(conclusion -> untold.put(conclusion, UNTOLD));
         return new Judgement(
                 written,
                 first.eluents(),
@@ -75,23 +80,35 @@ public final class WarmJudging implements AutoCloseable {
                 first.miscibility());
     }
 
-    private Set<Conclusion> judged(StripSummary summary) {
-        Map<String, Object> facts = new TreeMap<>();
-        summary.movements().forEach(movement -> facts.put(name(movement), movement));
-        summary.gaps().forEach(gap -> facts.put(name(gap), gap));
-        Set<String> gone = new HashSet<>(laidOut.keySet());
-        gone.removeAll(facts.keySet());
-        gone.forEach(name -> session.delete(laidOut.remove(name)));
-        facts.forEach((name, fact) -> {
-            FactHandle handle = laidOut.get(name);
-            if (handle == null) {
-                laidOut.put(name, session.insert(fact));
-            } else if (!session.getObject(handle).equals(fact)) {
-                session.update(handle, fact);
+    /** Every strip read again within its uncertainty; the order in which strips were written does not matter. */
+    public List<Redraw> redraw(long seed) {
+        RulerReadings readings = new RulerReadings(first.limits());
+        return written.strips().stream()
+                .map(strip -> Redraw.of(
+                        strip,
+                        readings.ruler(strip),
+                        first.limit("uncertainty of a reported Rf"),
+                        new Random(31 * seed + strip.toString().hashCode())))
+                .toList();
+    }
+
+    /** Lays out only the readings of which a rule can tell something else than before. */
+    private void judge(Map<String, Told> next) {
+        for (String name : laidOut.keySet()) {
+            if (!next.containsKey(name)) {
+                session.delete(handles.remove(name));
+            }
+        }
+        next.forEach((name, told) -> {
+            Told before = laidOut.get(name);
+            if (before == null) {
+                handles.put(name, session.insert(told.reading()));
+            } else if (!before.sides().equals(told.sides())) {
+                session.update(handles.get(name), told.reading());
             }
         });
+        laidOut = next;
         Judge.fire(session);
-        return Judge.conclusions(session);
     }
 
     private Set<Conclusion> verdictsOn(List<Strip> strips) {
@@ -108,14 +125,6 @@ public final class WarmJudging implements AutoCloseable {
 
     private int numberOf(Strip strip) {
         return written.strips().indexOf(strip);
-    }
-
-    private static String name(Object fact) {
-        if (fact instanceof Movement movement) {
-            return movement.getClass().getSimpleName() + " " + movement.dye() + " in " + movement.eluent();
-        }
-        Apart gap = (Apart) fact;
-        return gap.getClass().getSimpleName() + " " + gap.ahead() + " before " + gap.behind() + " in " + gap.eluent();
     }
 
     @Override

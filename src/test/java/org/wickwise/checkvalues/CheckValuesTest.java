@@ -18,12 +18,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every row of {@code check-values.tsv}: published or independently computed values against the program's own. Each row
+ * Every row of {@code check-values.tsv} and {@code worked-examples.tsv}: published or independently computed values
+ * against the program's own. Each row
  * names its source; the classes beside this one say which of the program's methods answers which row.
  */
 class CheckValuesTest {
 
     private static final Path TABLE = Path.of("src/test/resources/check-values.tsv");
+    private static final Path WORKED_EXAMPLES = Path.of("src/test/resources/worked-examples.tsv");
     private static final double EXACT = 1e-12;
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -44,11 +46,20 @@ class CheckValuesTest {
         Map<String, UnaryOperator<JsonNode>> all = new TreeMap<>();
         all.putAll(StripRows.rows());
         all.putAll(StrengthRows.rows());
+        all.putAll(WorkedExampleRows.rows());
         return all;
     }
 
     static Stream<Row> rows() throws IOException {
-        return Files.readAllLines(TABLE).stream()
+        return rowsOf(TABLE);
+    }
+
+    static Stream<Row> workedExamples() throws IOException {
+        return rowsOf(WORKED_EXAMPLES);
+    }
+
+    private static Stream<Row> rowsOf(Path table) throws IOException {
+        return Files.readAllLines(table).stream()
                 .skip(1)
                 .map(line -> line.split("\t"))
                 .map(cells -> {
@@ -69,6 +80,16 @@ class CheckValuesTest {
     @ParameterizedTest
     @MethodSource("rows")
     void every_row_of_the_table_comes_out_within_its_tolerance(Row row) {
+        comesOut(row);
+    }
+
+    @ParameterizedTest
+    @MethodSource("workedExamples")
+    void every_worked_example_comes_out_as_printed(Row row) {
+        comesOut(row);
+    }
+
+    private static void comesOut(Row row) {
         UnaryOperator<JsonNode> answer = ANSWERS.get(row.id());
         assertThat(answer).as("%s: no method answers this row", row.id()).isNotNull();
         compare(row.id(), row.expected(), answer.apply(row.inputs()), row.tolerance());

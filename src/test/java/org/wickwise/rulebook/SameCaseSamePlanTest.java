@@ -57,7 +57,8 @@ class SameCaseSamePlanTest {
                 shipped.limits(),
                 shipped.topics(),
                 shipped.wishes(),
-                shipped.blends());
+                shipped.blends(),
+                shipped.columnSizes());
         Judge judge = Judge.of(shuffled, Shipped.data(), keep);
         Case written = Shipped.caseIn(Shipped.DEMO);
         assertThat(everything(new Planner(shuffled).plan(judge.judge(written))))
@@ -97,17 +98,7 @@ class SameCaseSamePlanTest {
     }
 
     private static Case withStrips(Case written, List<Strip> strips) {
-        return new Case(
-                written.title(),
-                written.mixture(),
-                written.dyes(),
-                written.fadesInLight(),
-                written.column(),
-                written.setting(),
-                written.settingPlace(),
-                written.shelf(),
-                written.date(),
-                strips);
+        return written.with(strips);
     }
 
     private static <T> List<T> shuffled(Collection<T> some, Random random) {

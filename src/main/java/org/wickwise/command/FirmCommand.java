@@ -1,0 +1,81 @@
+package org.wickwise.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.wickwise.plan.PlanLine;
+import org.wickwise.report.JsonReport;
+import org.wickwise.report.MarkdownReport;
+import org.wickwise.report.TextReport;
+import org.wickwise.why.FirmLines;
+import org.wickwise.why.Firmness;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says how firm the plan of a case is. */
+@Command(
+        name = "firm",
+        mixinStandardHelpOptions = true,
+        description = "Says how often the plan stays the same when every reading is read again within its uncertainty.",
+        footer = {
+            "",
+            "Every origin, front and spot is moved by a random error of its own standard uncertainty, the",
+            "rules judge again and the best plan is looked for again. The same seed gives the same answer.",
+            "The weakest link is the reading that lay most differently where something else came out."
+        })
+final class FirmCommand implements Callable<Integer> {
+
+    private static final int MOST_REDRAWS = 1_000_000;
+
+    @Parameters(paramLabel = "CASE", description = "the case file")
+    private Path caseFile;
+
+    @Option(
+            names = "--redraws",
+            paramLabel = "NUMBER",
+            defaultValue = "2000",
+            description = "how often the readings are read again (default: ${DEFAULT-VALUE})")
+    private int redraws;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            defaultValue = "1",
+            description = "where the random errors begin (default: ${DEFAULT-VALUE})")
+    private long seed;
+
+    @Option(
+            names = "--as",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
+    private Form form;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (redraws < 1 || redraws > MOST_REDRAWS) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--redraws is " + redraws + "; expected 1 to " + MOST_REDRAWS + ", such as --redraws 2000");
+        }
+        Firmness firmness = Workbench.firmnessOf(caseFile, redraws, seed);
+        List<PlanLine> lines = FirmLines.of(firmness);
+        String title = "How firm: " + firmness.judgement().judged().title();
+        String report =
+                switch (form) {
+                    case TEXT -> TextReport.of(title, lines, Terminal.heading());
+                    case MARKDOWN -> MarkdownReport.of(title, lines);
+                    case JSON -> JsonReport.of(title, lines);
+                };
+        spec.commandLine().getOut().print(report);
+        spec.commandLine().getOut().flush();
+        return ExitCodes.PLANNED;
+    }
+}

@@ -1,0 +1,138 @@
+package org.wickwise.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.wickwise.column.Column;
+import org.wickwise.column.Percolation;
+import org.wickwise.column.Setup.Drive;
+import org.wickwise.column.Setup.Particles;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.TableValue;
+import org.wickwise.text.Numbers;
+
+/**
+ * How fast an eluent runs through the column: as somebody measured, or as gravity drives it through the grains. A blend
+ * is taken to be as viscous as its most viscous part, which is careful except for some blends that are thicker than both.
+ */
+final class Flow {
+
+    private static final String VISCOSITY = "viscosity";
+    private static final String DENSITY = "density";
+    private static final String DARCY =
+            "Darcy's law with the Kozeny-Carman permeability, u = dP dp^2 e^3 / (180 eta L (1 - e)^2), from memory";
+
+    private final Judgement judgement;
+    private final Column column;
+
+    Flow(Judgement judgement) {
+        this.judgement = judgement;
+        this.column = judgement.judged().column();
+    }
+
+    /** In millilitres per minute; empty where something it needs is not known. */
+    OptionalDouble millilitresPerMinute(Eluent eluent) {
+        OptionalDouble measured = column.setup().flowMillilitresPerMinute();
+        return measured.isPresent() ? measured : byGravity(eluent);
+    }
+
+    OptionalDouble minutesPerColumnVolume(Eluent eluent) {
+        OptionalDouble flow = millilitresPerMinute(eluent);
+        OptionalDouble columnVolume = column.columnVolumeMillilitres();
+        return flow.isEmpty() || columnVolume.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(columnVolume.getAsDouble() / flow.getAsDouble());
+    }
+
+    /** How many times as slowly an eluent runs as another under the same pressure; empty where a viscosity is missing. */
+    OptionalDouble timesSlower(Eluent before, Eluent after) {
+        Optional<TableValue> one = thickest(before);
+        Optional<TableValue> other = thickest(after);
+        return one.isEmpty() || other.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Percolation.pressureRatio(number(one.get()), number(other.get())));
+    }
+
+    private OptionalDouble byGravity(Eluent eluent) {
+        Optional<Particles> particles = column.setup().particles();
+        Optional<TableValue> viscosity = thickest(eluent);
+        OptionalDouble density = density(eluent);
+        boolean known = column.setup().drive().filter(Drive.GRAVITY::equals).isPresent()
+                && particles.isPresent()
+                && column.setup().headMillimetres().isPresent()
+                && column.boreMillimetres().isPresent()
+                && column.bedMillimetres().isPresent()
+                && viscosity.isPresent()
+                && density.isPresent();
+        if (!known) {
+            return OptionalDouble.empty();
+        }
+        double bed = column.bedMillimetres().orElseThrow();
+        double pascals =
+                Percolation.headPascals(bed + column.setup().headMillimetres().getAsDouble(), density.getAsDouble());
+        double surface = new Percolation(
+                        particles.get().meanMicrometres(), judgement.limit("share of a bed between its grains"), bed)
+                .surfaceCentimetresPerMinute(pascals, number(viscosity.get()));
+        return OptionalDouble.of(Percolation.millilitresPerMinute(
+                        surface, column.boreMillimetres().orElseThrow())
+                / judgement.limit("slowness of a real bed"));
+    }
+
+    /** What a flow was reckoned from; the writer's own figure where it was measured. */
+    Reason reason(Eluent eluent, String statement) {
+        OptionalDouble measured = column.setup().flowMillilitresPerMinute();
+        if (measured.isPresent()) {
+            return new Reason.Stated(
+                    "the flow is " + Numbers.plain(measured.getAsDouble(), 2) + " mL/min, measured",
+                    column.setup().place());
+        }
+        List<Reason> grounds = new ArrayList<>();
+        thickest(eluent).ifPresent(value -> grounds.add(value.reason()));
+        eluent.parts().forEach(part -> part.solvent().value(DENSITY).ifPresent(value -> grounds.add(value.reason())));
+        grounds.add(judgement.limits().get("share of a bed between its grains").reason());
+        grounds.add(judgement.limits().get("slowness of a real bed").reason());
+        Particles grains = column.setup().particles().orElseThrow();
+        String formula = "head = bed + liquid above = "
+                + Numbers.plain(
+                        column.bedMillimetres().orElseThrow()
+                                + column.setup().headMillimetres().orElseThrow(),
+                        0)
+                + " mm; grains of " + Numbers.plain(grains.meanMicrometres(), 0)
+                + " um; divided by the slowness of a real bed";
+        return new Reason.Calculated(statement, formula, DARCY, grounds);
+    }
+
+    /** The table value of the thickest part, which stands for the eluent's viscosity. */
+    Reason viscosity(Eluent eluent) {
+        return thickest(eluent).orElseThrow().reason();
+    }
+
+    private static Optional<TableValue> thickest(Eluent eluent) {
+        List<TableValue> values = eluent.parts().stream()
+                .flatMap(part -> part.solvent().value(VISCOSITY).stream())
+                .toList();
+        return values.size() < eluent.parts().size()
+                ? Optional.empty()
+                : values.stream().max(Comparator.comparingDouble(Flow::number));
+    }
+
+    private static OptionalDouble density(Eluent eluent) {
+        boolean allKnown = eluent.parts().stream()
+                .allMatch(part -> part.solvent().number(DENSITY).isPresent());
+        return allKnown
+                ? OptionalDouble.of(eluent.parts().stream()
+                        .mapToDouble(part -> part.percent()
+                                / 100
+                                * part.solvent().number(DENSITY).orElseThrow())
+                        .sum())
+                : OptionalDouble.empty();
+    }
+
+    private static double number(TableValue value) {
+        return value.number().orElseThrow();
+    }
+}

@@ -1,0 +1,105 @@
+package org.wickwise.rulebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.wickwise.column.ColumnSizes;
+import org.wickwise.column.ColumnSizes.AdsorbentRatio;
+import org.wickwise.column.ColumnSizes.Row;
+import org.wickwise.text.Fields;
+import org.wickwise.text.Node;
+import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Numbers;
+import org.wickwise.text.Problems;
+
+/** Reads the table of column sizes. */
+final class ColumnSizesReader {
+
+    private static final Set<String> KEYS = Set.of(
+            "source",
+            "bed mm",
+            "surface falls mm per min",
+            "easy gap",
+            "narrow gap",
+            "columns",
+            "adsorbent to mixture");
+    private static final Set<String> ROW_KEYS =
+            Set.of("bore mm", "eluent mL", "load mg at an easy gap", "load mg at a narrow gap", "fraction mL");
+    private static final Set<String> RATIO_KEYS = Set.of("easy", "usual", "hard", "source");
+
+    private final Problems problems;
+
+    ColumnSizesReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    ColumnSizes sizes(Mapping file) {
+        Fields fields = Fields.of(file, "the column sizes", KEYS, problems);
+        List<Row> rows = new ArrayList<>();
+        for (Node node : fields.list("columns")) {
+            Fields row = Fields.ofNode(node, "a column of the table", ROW_KEYS, problems);
+            Row read = new Row(
+                    aboveZero(row, "bore mm"),
+                    aboveZero(row, "eluent mL"),
+                    aboveZero(row, "load mg at an easy gap"),
+                    aboveZero(row, "load mg at a narrow gap"),
+                    aboveZero(row, "fraction mL"));
+            if (!rows.isEmpty()
+                    && read.boreMillimetres() <= rows.get(rows.size() - 1).boreMillimetres()) {
+                problems.add(
+                        row.placeOf("bore mm"),
+                        "a bore of " + Numbers.plain(read.boreMillimetres(), 1) + " mm stands after a wider one",
+                        "the columns from narrow to wide, each bore once",
+                        "put the rows in order");
+            }
+            rows.add(read);
+        }
+        if (rows.size() < 2) {
+            problems.add(
+                    fields.placeOf("columns"),
+                    "the table has fewer than two columns",
+                    "two or more rows under `columns`",
+                    "between rows the program interpolates; one row is no table");
+        }
+        return new ColumnSizes(
+                aboveZero(fields, "bed mm"),
+                aboveZero(fields, "surface falls mm per min"),
+                aboveZero(fields, "easy gap"),
+                aboveZero(fields, "narrow gap"),
+                rows,
+                ratio(fields),
+                fields.requiredText("source"),
+                fields.place());
+    }
+
+    private AdsorbentRatio ratio(Fields fields) {
+        Fields ratio = fields.node("adsorbent to mixture")
+                .map(node -> Fields.ofNode(node, "the ratio of adsorbent", RATIO_KEYS, problems))
+                .orElseGet(() -> Fields.none(fields.place(), "the ratio of adsorbent"));
+        return new AdsorbentRatio(
+                aboveZero(ratio, "easy"),
+                aboveZero(ratio, "usual"),
+                aboveZero(ratio, "hard"),
+                ratio.requiredText("source"));
+    }
+
+    private double aboveZero(Fields fields, String key) {
+        OptionalDouble number = fields.number(key);
+        if (number.isEmpty()) {
+            if (!fields.has(key)) {
+                fields.missing(key);
+            }
+            return 1;
+        }
+        if (number.getAsDouble() <= 0) {
+            problems.add(
+                    fields.placeOf(key),
+                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3),
+                    "a number above zero",
+                    "correct it");
+            return 1;
+        }
+        return number.getAsDouble();
+    }
+}

@@ -1,0 +1,149 @@
+package org.wickwise.why;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.wickwise.bench.Case;
+import org.wickwise.plan.Planner;
+import org.wickwise.plan.Route;
+import org.wickwise.rulebook.Judge;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.WarmJudging;
+import org.wickwise.strip.Redraw;
+import org.wickwise.strip.Spot;
+import org.wickwise.strip.Strip;
+import org.wickwise.text.ProblemsFound;
+
+/**
+ * How often the plan stays the same when every reading is read again within its uncertainty. A plan counts as the same
+ * when the same eluents are poured in the same order and the same dyes leave alone.
+ *
+ * @param judgement of the readings as written
+ * @param usual what comes of the readings as written
+ * @param same in how many redraws the same comes out
+ * @param others what else came out and how often, the most frequent first
+ * @param links every reading that was redrawn, the one that matters most first
+ */
+public record Firmness(
+        Judgement judgement,
+        String usual,
+        int redraws,
+        long seed,
+        int same,
+        Map<String, Integer> others,
+        List<Link> links) {
+
+    private static final String REFUSED = "no plan";
+    private static final String CONTRADICTED = "strips that contradict each other";
+
+    /**
+     * One reading, and how it lay when something else came out.
+     *
+     * @param leaning by how many standard uncertainties it lay higher, on average, in the redraws that brought something
+     *     else than in those that brought the same; negative for lower
+     */
+    public record Link(Strip strip, Spot spot, double leaning) {}
+
+    /** @param redraws at least 1 */
+    public static Firmness of(Judge judge, Planner planner, Case written, int redraws, long seed) {
+        try (WarmJudging judging = judge.keepWarm(written)) {
+            return new Count(judging, planner, redraws, seed).firmness();
+        }
+    }
+
+    /** The other outcomes, the most frequent first. */
+    public List<Map.Entry<String, Integer>> othersByFrequency() {
+        return others.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .toList();
+    }
+
+    /** The share of redraws with the same outcome, 0 to 1. */
+    public double share() {
+        return (double) same / redraws;
+    }
+
+    /** Standard uncertainty of the share, from the number of redraws: sqrt(p (1 - p)/n). */
+    public double shareUncertainty() {
+        return Math.sqrt(share() * (1 - share()) / redraws);
+    }
+
+    private static final class Count {
+
+        private final WarmJudging judging;
+        private final Planner planner;
+        private final int redraws;
+        private final long seed;
+        private final String usual;
+        private final Map<String, Integer> others = new TreeMap<>();
+        private final Map<String, double[]> sums = new TreeMap<>();
+        private int same;
+
+        Count(WarmJudging judging, Planner planner, int redraws, long seed) {
+            this.judging = judging;
+            this.planner = planner;
+            this.redraws = redraws;
+            this.seed = seed;
+            this.usual = outcome(planner.route(judging.first()));
+        }
+
+        Firmness firmness() {
+            for (int i = 0; i < redraws; i++) {
+                redraw(seed * redraws + i);
+            }
+            return new Firmness(judging.first(), usual, redraws, seed, same, others, links());
+        }
+
+        private void redraw(long drawing) {
+            List<Redraw> drawn = judging.redraw(drawing);
+            String outcome;
+            try {
+                outcome = outcome(planner.route(
+                        judging.with(drawn.stream().map(Redraw::strip).toList())));
+            } catch (ProblemsFound contradiction) {
+                outcome = CONTRADICTED;
+            }
+            boolean isSame = outcome.equals(usual);
+            same += isSame ? 1 : 0;
+            if (!isSame) {
+                others.merge(outcome, 1, Integer::sum);
+            }
+            for (int strip = 0; strip < drawn.size(); strip++) {
+                for (int spot = 0; spot < drawn.get(strip).errors().size(); spot++) {
+                    sums.computeIfAbsent(strip + " " + spot, any -> new double[2])[isSame ? 0 : 1] +=
+                            drawn.get(strip).errors().get(spot);
+                }
+            }
+        }
+
+        private List<Link> links() {
+            List<Link> links = new ArrayList<>();
+            List<Strip> strips = judging.first().judged().strips();
+            int different = redraws - same;
+            for (int strip = 0; strip < strips.size(); strip++) {
+                for (int spot = 0; spot < strips.get(strip).spots().size(); spot++) {
+                    double[] sum = sums.get(strip + " " + spot);
+                    if (different > 0 && same > 0 && sum[0] != 0) {
+                        links.add(new Link(
+                                strips.get(strip),
+                                strips.get(strip).spots().get(spot),
+                                sum[1] / different - sum[0] / same));
+                    }
+                }
+            }
+            links.sort(Comparator.comparingDouble((Link link) -> -Math.abs(link.leaning()))
+                    .thenComparing(link -> link.strip().toString())
+                    .thenComparing(link -> link.spot().dyes().toString()));
+            return List.copyOf(links);
+        }
+
+        private static String outcome(Optional<Route> route) {
+            return route.map(Route::inShort).orElse(REFUSED);
+        }
+    }
+}
