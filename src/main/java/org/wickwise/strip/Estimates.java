@@ -191,10 +191,10 @@ public final class Estimates {
         RetardationFactor reckoned = line.retardationAt(where.x());
         String formula = String.format(
                 Locale.ROOT,
-                "RM = %.3f %+.2f (x - %.3f), x = %s = %.3f: RM = %.3f, u = %.3f; Rf = 1/(1 + 10^RM)",
+                "RM = %.3f %+.2f (x %+.3f), x = %s = %.3f: RM = %.3f, u = %.3f; Rf = 1/(1 + 10^RM)",
                 line.rmAtMiddle(),
                 line.slope(),
-                line.middle(),
+                -line.middle(),
                 scale.name(),
                 where.x(),
                 line.rmAt(where.x()),
