@@ -14,12 +14,20 @@ public record SolventData(
         List<Additive> additives,
         List<StationaryPhase> stationaryPhases,
         Miscibility miscibility,
-        List<HazardStatement> hazardStatements) {
+        List<HazardStatement> hazardStatements,
+        List<FlammabilityScheme> flammabilitySchemes) {
 
     /** A hazard code in words; empty for a code that nobody put into words. */
     public Optional<HazardStatement> hazard(String code) {
         return hazardStatements.stream()
                 .filter(known -> known.code().equals(code))
+                .findFirst();
+    }
+
+    /** How a standard sorts flammable liquids; empty for a standard that is not in the folder. */
+    public Optional<FlammabilityScheme> flammability(String scheme) {
+        return flammabilitySchemes.stream()
+                .filter(known -> known.name().equals(scheme))
                 .findFirst();
     }
 
@@ -31,7 +39,14 @@ public record SolventData(
                         .toList()))
                 .toList();
         return new SolventData(
-                changed, families, properties, additives, stationaryPhases, miscibility, hazardStatements);
+                changed,
+                families,
+                properties,
+                additives,
+                stationaryPhases,
+                miscibility,
+                hazardStatements,
+                flammabilitySchemes);
     }
 
     public Optional<Solvent> solvent(String name) {

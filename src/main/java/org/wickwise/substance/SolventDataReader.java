@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import org.wickwise.substance.FlammabilityScheme.LiquidClass;
 import org.wickwise.substance.StationaryPhase.AdsorbentActivity;
 import org.wickwise.substance.StationaryPhase.LadderScale;
 import org.wickwise.text.Fields;
@@ -62,7 +63,8 @@ public final class SolventDataReader {
                 additives,
                 phases,
                 new Miscibility(List.of(), List.of(), ""),
-                hazardStatements());
+                hazardStatements(),
+                flammabilitySchemes());
         Miscibility miscibility = miscibility(withoutMiscibility);
         problems.throwIfAny();
         return new SolventData(
@@ -72,7 +74,8 @@ public final class SolventDataReader {
                 additives,
                 phases,
                 miscibility,
-                withoutMiscibility.hazardStatements());
+                withoutMiscibility.hazardStatements(),
+                withoutMiscibility.flammabilitySchemes());
     }
 
     private Map<String, String> citations() {
@@ -108,6 +111,33 @@ public final class SolventDataReader {
                     entry.key().text(), statement.requiredText("words"), statement.requiredText("group")));
         }
         return List.copyOf(statements);
+    }
+
+    private List<FlammabilityScheme> flammabilitySchemes() {
+        List<FlammabilityScheme> schemes = new ArrayList<>();
+        for (Entry entry : entries("flammability.yaml", "schemes")) {
+            Fields scheme = Fields.ofNode(entry.value(), "a scheme", Set.of("source", "classes"), problems);
+            schemes.add(new FlammabilityScheme(
+                    entry.key().text(),
+                    scheme.list("classes").stream().map(this::liquidClass).toList(),
+                    scheme.requiredText("source")));
+        }
+        return List.copyOf(schemes);
+    }
+
+    private LiquidClass liquidClass(Node node) {
+        Fields liquids = Fields.ofNode(
+                node,
+                "a class of liquids",
+                Set.of("class", "hazard code", "flash below", "flash at most", "boils below", "boils at most"),
+                problems);
+        return new LiquidClass(
+                liquids.requiredText("class"),
+                liquids.text("hazard code"),
+                liquids.number("flash below"),
+                liquids.number("flash at most"),
+                liquids.number("boils below"),
+                liquids.number("boils at most"));
     }
 
     private StationaryPhase stationaryPhase(Mapping file) {

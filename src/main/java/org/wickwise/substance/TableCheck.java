@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.wickwise.substance.FlammabilityScheme.LiquidClass;
 import org.wickwise.text.Numbers;
 
 /** The solvent table checked against itself: values that physics or a standard tie together must agree. */
@@ -22,14 +23,6 @@ public final class TableCheck {
 
     private static final double MOST_FLASH_FACTOR = 1.6;
 
-    /** UN GHS chapter 2.6; Regulation (EC) No 1272/2008, Annex I, tables 2.6.1 and 2.6.2; 29 CFR 1910.106(a)(19). */
-    private static final double FLASH_CATEGORY_2_CELSIUS = 23;
-
-    private static final double FLASH_CATEGORY_3_CELSIUS = 60;
-    private static final double FLASH_CATEGORY_4_CELSIUS = 93;
-    private static final double BOILING_CATEGORY_1_CELSIUS = 35;
-    private static final List<String> FLAMMABLE_CODES = List.of("H224", "H225", "H226", "H227");
-
     /**
      * Two things the table says that do not fit together.
      *
@@ -42,14 +35,16 @@ public final class TableCheck {
 
     /** Every disagreement of the table, solvent by solvent. */
     public static List<Disagreement> of(SolventData data) {
-        return data.solvents().stream().flatMap(TableCheck::of).toList();
+        return data.solvents().stream().flatMap(solvent -> of(solvent, data)).toList();
     }
 
-    private static Stream<Disagreement> of(Solvent solvent) {
+    private static Stream<Disagreement> of(Solvent solvent, SolventData data) {
         List<Disagreement> found = new ArrayList<>();
         boilingPoints(solvent, found);
         vapourPressures(solvent, found);
-        flammability(solvent).ifPresent(found::add);
+        data.flammability(FlammabilityScheme.OF_HAZARD_CODES)
+                .flatMap(scheme -> flammability(solvent, scheme))
+                .ifPresent(found::add);
         limits(solvent).ifPresent(found::add);
         flashPoints(solvent, found);
         casNumbers(solvent, found);
@@ -87,16 +82,18 @@ public final class TableCheck {
                 : condition.startsWith("25 ") ? OptionalDouble.of(25) : OptionalDouble.empty();
     }
 
-    private static Optional<Disagreement> flammability(Solvent solvent) {
+    private static Optional<Disagreement> flammability(Solvent solvent, FlammabilityScheme scheme) {
         OptionalDouble flash = solvent.number("flash point");
         OptionalDouble boiling = solvent.number("boiling point");
         Optional<TableValue> codes = solvent.value("hazard codes");
         if (flash.isEmpty() || boiling.isEmpty() || codes.isEmpty()) {
             return Optional.empty();
         }
-        String expected = flammableCode(flash.getAsDouble(), boiling.getAsDouble());
+        String expected = scheme.of(flash.getAsDouble(), boiling.getAsDouble())
+                .flatMap(LiquidClass::hazardCode)
+                .orElse("none");
         String printed = codes.get().texts().stream()
-                .filter(FLAMMABLE_CODES::contains)
+                .filter(scheme.hazardCodes()::contains)
                 .findFirst()
                 .orElse("none");
         return expected.equals(printed)
@@ -107,22 +104,6 @@ public final class TableCheck {
                         printed + " printed, " + expected + " by a flash point of "
                                 + Numbers.plain(flash.getAsDouble(), 1) + " degC and a boiling point of "
                                 + Numbers.plain(boiling.getAsDouble(), 1) + " degC"));
-    }
-
-    /**
-     * The hazard statement for a flammable liquid, by UN GHS chapter 2.6.
-     *
-     * @param flashCelsius closed-cup flash point
-     * @return H224 to H227, or "none" above 93 degrees
-     */
-    static String flammableCode(double flashCelsius, double boilingCelsius) {
-        if (flashCelsius < FLASH_CATEGORY_2_CELSIUS) {
-            return boilingCelsius <= BOILING_CATEGORY_1_CELSIUS ? "H224" : "H225";
-        }
-        if (flashCelsius <= FLASH_CATEGORY_3_CELSIUS) {
-            return "H226";
-        }
-        return flashCelsius <= FLASH_CATEGORY_4_CELSIUS ? "H227" : "none";
     }
 
     private static Optional<Disagreement> limits(Solvent solvent) {

@@ -44,6 +44,10 @@ class CheckValuesTest {
 
     private static Map<String, UnaryOperator<JsonNode>> answers() {
         Map<String, UnaryOperator<JsonNode>> all = new TreeMap<>();
+        all.putAll(AirRows.rows());
+        all.putAll(BedRows.rows());
+        all.putAll(FrontRows.rows());
+        all.putAll(IonRows.rows());
         all.putAll(StripRows.rows());
         all.putAll(StrengthRows.rows());
         all.putAll(ColumnSizeRows.rows());

@@ -58,7 +58,12 @@ class TableCheckTest {
         "93.1, 200, none"
     })
     void theFlammableCodeChangesAtTheLimitsOfTheStandard(double flash, double boiling, String code) {
-        assertThat(TableCheck.flammableCode(flash, boiling)).isEqualTo(code);
+        FlammabilityScheme scheme =
+                Shipped.data().flammability(FlammabilityScheme.OF_HAZARD_CODES).orElseThrow();
+        assertThat(scheme.of(flash, boiling)
+                        .flatMap(FlammabilityScheme.LiquidClass::hazardCode)
+                        .orElse("none"))
+                .isEqualTo(code);
     }
 
     @ParameterizedTest
