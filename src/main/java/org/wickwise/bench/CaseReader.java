@@ -14,6 +14,7 @@ import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.DyeClass;
+import org.wickwise.substance.NamesOfTheTable;
 import org.wickwise.substance.Shelf;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
@@ -37,7 +38,6 @@ public final class CaseReader {
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
     private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
 
-    private static final int MOST_LISTED = 20;
     private static final Set<String> YES = Set.of("yes", "true");
     private static final Set<String> NO = Set.of("no", "false");
 
@@ -196,11 +196,9 @@ public final class CaseReader {
 
     private Optional<StationaryPhase> phase(Fields fields, String key) {
         String name = fields.requiredText(key);
-        Optional<StationaryPhase> phase = data.stationaryPhase(name);
-        if (phase.isEmpty() && !name.isEmpty()) {
-            unknown(fields.placeOf(key), "stationary phase", name, data.stationaryPhaseNames());
-        }
-        return phase;
+        return name.isEmpty()
+                ? Optional.empty()
+                : new NamesOfTheTable(data, problems).stationaryPhase(name, fields.placeOf(key));
     }
 
     private Optional<Setting> setting(Fields fields) {
@@ -243,9 +241,7 @@ public final class CaseReader {
         problems.add(
                 place,
                 "`" + word + "` is not a known " + what,
-                known.size() > MOST_LISTED
-                        ? "one of its " + known.size() + " names"
-                        : "one of " + String.join(", ", known),
-                NearMiss.suggestion(word, known, known.size() > MOST_LISTED ? known : List.of()));
+                "one of " + String.join(", ", known),
+                NearMiss.suggestion(word, known, List.of()));
     }
 }

@@ -156,18 +156,9 @@ public final class ShelfReader {
 
     private Optional<Solvent> solvent(Fields fields) {
         String name = fields.requiredText("solvent");
-        Optional<Solvent> solvent = data.solvent(name);
-        if (solvent.isEmpty() && !name.isEmpty()) {
-            problems.add(
-                    fields.placeOf("solvent"),
-                    "the solvent `" + name + "` is not in the table",
-                    "one of its " + data.solvents().size() + " solvents",
-                    NearMiss.suggestion(
-                            name,
-                            data.solventNames(),
-                            data.solvents().stream().map(Solvent::name).toList()));
-        }
-        return solvent;
+        return name.isEmpty()
+                ? Optional.empty()
+                : new NamesOfTheTable(data, problems).solvent(name, fields.placeOf("solvent"));
     }
 
     private Optional<LocalDate> date(String text, Place place) {

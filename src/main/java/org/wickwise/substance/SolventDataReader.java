@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.wickwise.substance.FlammabilityScheme.LiquidClass;
@@ -227,19 +226,12 @@ public final class SolventDataReader {
                         .filter(solvent -> solvent.family().equals(family))
                         .forEach(solvents::add);
             } else {
-                Optional<Solvent> solvent = data.solvent(name.text());
-                solvent.ifPresentOrElse(solvents::add, () -> unknownSolvent(name));
+                new NamesOfTheTable(data, problems)
+                        .solventOr("or `every FAMILY`", name.text(), name.place())
+                        .ifPresent(solvents::add);
             }
         }
         return List.copyOf(solvents);
-    }
-
-    private void unknownSolvent(Scalar name) {
-        problems.add(
-                name.place(),
-                "`" + name.text() + "` is no solvent of the table",
-                "a solvent or `every FAMILY`",
-                "correct the name");
     }
 
     private List<Entry> entries(String name, String key) {
