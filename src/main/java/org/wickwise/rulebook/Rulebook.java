@@ -46,7 +46,7 @@ public record Rulebook(List<Rule> rules, Map<String, Limit> limits, List<String>
                     .sorted(Comparator.comparing(Rule::id))
                     .toList());
         }
-        Wishes wishes = new WishesReader(problems).wishes(read(folder, "preferences.yaml"));
+        Wishes wishes = new WishesReader(data, problems).wishes(read(folder, "preferences.yaml"));
         problems.throwIfAny();
         return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes);
     }
