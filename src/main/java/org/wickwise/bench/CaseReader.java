@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -37,9 +36,6 @@ public final class CaseReader {
     private static final Set<String> MIXTURE_KEYS = Set.of("name", "note", "dyes", "fades in light");
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
     private static final Set<String> COLUMN_KEYS = Set.of("stationary phase", "bore mm", "bed mm", "note");
-
-    private static final Set<String> YES = Set.of("yes", "true");
-    private static final Set<String> NO = Set.of("no", "false");
 
     private SolventData data;
     private final Problems problems = new Problems();
@@ -102,15 +98,9 @@ public final class CaseReader {
     }
 
     private Optional<Place> fadesInLight(Fields mixture) {
-        Optional<String> answer = mixture.text("fades in light").map(text -> text.toLowerCase(Locale.ROOT));
-        if (answer.isPresent() && !YES.contains(answer.get()) && !NO.contains(answer.get())) {
-            problems.add(
-                    mixture.placeOf("fades in light"),
-                    "`fades in light` is `" + answer.get() + "`",
-                    "yes or no",
-                    "write yes if in doubt");
-        }
-        return answer.filter(YES::contains).map(any -> mixture.placeOf("fades in light"));
+        return mixture.yesOrNo("fades in light", "write yes if in doubt")
+                .filter(fades -> fades)
+                .map(fades -> mixture.placeOf("fades in light"));
     }
 
     private List<Dye> dyes(Fields mixture) {
