@@ -83,7 +83,7 @@ class PlanAndWhyTest {
         assertThat(run.code()).isZero();
         assertThat(run.out())
                 .contains("straw travelled 24 mm on the strip in heptane + ethyl acetate 9:1, front at 72 mm")
-                .contains(DEMO + ":22")
+                .contains(DEMO + ":27")
                 .contains("rule travels-by-rf (rules/layers/2-behaviour.yaml:")
                 .contains("the creeping limit is 0.15", "rules/limits.yaml:");
         assertThat(CommandLineRun.of("why", DEMO, "vapour-burns-at-room-temperature")
