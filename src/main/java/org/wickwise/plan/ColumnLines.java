@@ -8,12 +8,14 @@ import java.util.OptionalDouble;
 import org.wickwise.column.Bed;
 import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
+import org.wickwise.column.LoadPlug;
 import org.wickwise.column.Setup.Drive;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.strip.Apart.MeasuredGap;
+import org.wickwise.strip.Movement.Measured;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -38,6 +40,7 @@ final class ColumnLines {
 
     List<PlanLine> lines() {
         narrowestGap().ifPresent(this::size);
+        plug();
         fractions();
         flow();
         slowing();
@@ -169,6 +172,45 @@ final class ColumnLines {
                                 + " bed; ratio of adsorbent: " + sizes.ratio().source(),
                         sizes.source(),
                         grounds)));
+    }
+
+    /** How much of the bed the load soaks into, by the dye that moves most in what it is loaded in. */
+    private void plug() {
+        OptionalDouble load = judgement.judged().load().millilitres();
+        OptionalDouble columnVolume = column.columnVolumeMillilitres();
+        Eluent packing = route.packing().packing();
+        Optional<Measured> fastest = judgement.judged().dyes().stream()
+                .flatMap(dye -> judgement.measured(dye, packing).stream())
+                .max(Comparator.comparingDouble(Measured::value));
+        if (load.isEmpty()
+                || columnVolume.isEmpty()
+                || fastest.isEmpty()
+                || fastest.get().value() == 0) {
+            return;
+        }
+        Limit most = judgement.limits().get("widest load");
+        double k = fastest.get().retardationFactor().retentionFactor();
+        double percent = 100
+                * LoadPlug.of(load.getAsDouble(), columnVolume.getAsDouble(), k).shareOfBed();
+        boolean wide = percent > most.value();
+        String text = "A load of " + Numbers.plain(load.getAsDouble(), 1) + " mL in " + packing + " fills about "
+                + Numbers.poured(percent) + " % of the bed"
+                + (wide ? ": too much for narrow bands. Concentrate it, or load it dry." : ".");
+        lines.add(new PlanLine(
+                "load-volume",
+                wide ? Section.DOUBTS : Section.PACKING,
+                text,
+                new Reason.Calculated(
+                        text,
+                        "share of the bed = V_load / (V0 (1 + k)), k " + Numbers.fixed(k, 1) + " of "
+                                + fastest.get().dye(),
+                        "standard plate theory",
+                        List.of(
+                                fastest.get().reason(),
+                                most.reason(),
+                                new Reason.Stated(
+                                        "the load is " + Numbers.plain(load.getAsDouble(), 1) + " mL",
+                                        judgement.judged().load().place())))));
     }
 
     private void fractions() {
