@@ -73,15 +73,12 @@ public final class Judge {
             session.addEventListener(standing);
             session.setGlobal("firings", firings);
             rulebook.limits().values().forEach(session::insert);
-            order.apply(CaseFacts.ofTheStrips(written)).forEach(session::insert);
-            fire(session);
-            order.apply(ReplicateScatter.facts(written, standing.now(), rulebook.limits()))
-                    .forEach(session::insert);
-            fire(session);
+            List<Object> facts = new ArrayList<>();
+            layOut(CaseFacts.ofTheStrips(written), order, facts, session);
+            layOut(ReplicateScatter.facts(written, standing.now(), rulebook.limits()), order, facts, session);
             Set<Conclusion> verdicts = standing.now();
             StripSummary summary = StripSummary.of(written, verdicts, rulebook.limits());
-            order.apply(CaseFacts.ofTheEluents(written, summary, data)).forEach(session::insert);
-            fire(session);
+            layOut(CaseFacts.ofTheEluents(written, summary, data), order, facts, session);
             Reckoning reckoning = new Reckoning(written, summary, rulebook.limits());
             List<BlendProposal> blends = reckoning.blends(standing.now(), data.miscibility(), rulebook.blends());
             List<Eluent> proposed =
@@ -92,8 +89,7 @@ public final class Judge {
                     new ArrayList<>(CaseFacts.ofFurtherEluents(proposed, CaseFacts.eluents(written), written, data));
             further.addAll(reckoned.movements());
             further.addAll(reckoned.gaps());
-            order.apply(further).forEach(session::insert);
-            fire(session);
+            layOut(further, order, facts, session);
             StripSummary all = summary.with(reckoned);
             Judgement first = new Judgement(
                     written,
@@ -101,6 +97,7 @@ public final class Judge {
                     all.movements(),
                     all.gaps(),
                     blends,
+                    List.copyOf(facts),
                     Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing.now()),
                     rulebook.limits(),
                     data.miscibility());
@@ -111,6 +108,18 @@ public final class Judge {
             session.dispose();
             throw e;
         }
+    }
+
+    private static void layOut(
+            Collection<Object> more, UnaryOperator<Collection<Object>> order, List<Object> facts, KieSession session) {
+        facts.addAll(more);
+        order.apply(more).forEach(session::insert);
+        fire(session);
+    }
+
+    /** Says of a judgement of this judge why some rule did not conclude something. */
+    public Objections objections(Judgement judgement) {
+        return new Objections(rulebook.rules(), judgement);
     }
 
     private static List<Eluent> joined(List<Eluent> eluents, List<Eluent> further) {

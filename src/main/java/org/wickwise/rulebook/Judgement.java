@@ -21,6 +21,7 @@ import org.wickwise.substance.Miscibility;
  *
  * @param eluents every eluent that was considered, in the order of their names
  * @param blends worth a strip, the most promising first
+ * @param facts everything that was laid before the rules
  * @param reasons every conclusion with its reason, in the order of printing
  */
 public record Judgement(
@@ -29,6 +30,7 @@ public record Judgement(
         List<Movement> movements,
         List<Apart> gaps,
         List<BlendProposal> blends,
+        List<Object> facts,
         Map<Conclusion, Reason.Concluded> reasons,
         Map<String, Limit> limits,
         Miscibility miscibility) {

@@ -75,6 +75,7 @@ public final class WarmJudging implements AutoCloseable {
                 summary.movements(),
                 summary.gaps(),
                 first.blends(),
+                List.of(),
                 untold,
                 first.limits(),
                 first.miscibility());
