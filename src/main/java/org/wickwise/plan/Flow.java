@@ -96,6 +96,13 @@ final class Flow {
         grounds.add(judgement.limits().get("share of a bed between its grains").reason());
         grounds.add(judgement.limits().get("slowness of a real bed").reason());
         Particles grains = column.setup().particles().orElseThrow();
+        grounds.add(new Reason.Stated(
+                "the column is run by gravity, "
+                        + Numbers.plain(column.setup().headMillimetres().orElseThrow(), 0)
+                        + " mm of liquid stand above the bed, and its grains are "
+                        + grains.shown(),
+                column.setup().place()));
+        column.sizeStated().ifPresent(grounds::add);
         String formula = "head = bed + liquid above = "
                 + Numbers.plain(
                         column.bedMillimetres().orElseThrow()
