@@ -9,11 +9,15 @@ import java.util.stream.Stream;
 import org.wickwise.column.Bed;
 import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
+import org.wickwise.column.LoadPlug;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.Limit;
 import org.wickwise.strip.Apart.MeasuredGap;
+import org.wickwise.strip.Movement;
 import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 
@@ -37,6 +41,7 @@ final class ColumnLines {
 
     List<PlanLine> lines() {
         narrowestGap().ifPresent(this::size);
+        judgement.judged().load().millilitres().ifPresent(this::plug);
         fractions();
         lines.addAll(new FlowLines(judgement, route, new Flow(judgement)).lines());
         return lines;
@@ -223,6 +228,59 @@ final class ColumnLines {
                             Stream.concat(Stream.of(sizes.reason()), column.sizeStated().stream())
                                     .toList())));
         });
+    }
+
+    /** How much of the bed a load in so much of the packing liquid fills. */
+    private void plug(double millilitres) {
+        Eluent packing = route.packing().packing();
+        List<Dye> dyes = judgement.judged().dyes();
+        Optional<Movement> leastHeld = dyes.stream()
+                .flatMap(dye -> judgement.movement(dye, packing).stream())
+                .filter(movement -> movement.retardation().isPresent())
+                .max(Comparator.comparingDouble(ColumnLines::highest).thenComparing(Movement::dye));
+        boolean allKnown = dyes.stream()
+                .allMatch(dye -> judgement.retardation(dye, packing).isPresent());
+        OptionalDouble columnVolume = column.columnVolumeMillilitres();
+        if (leastHeld.isEmpty() || !allKnown || columnVolume.isEmpty()) {
+            return;
+        }
+        double highest = highest(leastHeld.get());
+        double share = LoadPlug.of(millilitres, columnVolume.getAsDouble(), (1 - highest) / highest)
+                .shareOfBed();
+        Limit most = judgement.limits().get("load plug limit");
+        String fills =
+                Numbers.plain(millilitres, 2) + " mL of " + packing + " with the mixture in it fill at most about "
+                        + Numbers.poured(100 * Math.min(1, share)) + " % of the bed ("
+                        + leastHeld.get().dye()
+                        + " is held least)";
+        boolean wide = share > most.value();
+        String text = wide
+                ? fills + ", which widens the bands: take the mixture up in less, or load it dry on a little "
+                        + column.phaseName() + "."
+                : fills + "; that is narrow enough.";
+        List<Reason> grounds = new ArrayList<>(List.of(
+                new Reason.Stated(
+                        "the load is " + Numbers.plain(millilitres, 2) + " mL",
+                        judgement.judged().load().place()),
+                leastHeld.get().reason(),
+                most.reason()));
+        column.sizeStated().ifPresent(grounds::add);
+        lines.add(new PlanLine(
+                "plug",
+                wide ? Section.DOUBTS : Section.PACKING,
+                text,
+                new Reason.Calculated(
+                        text,
+                        "load / (column volume (1 + k)) = load x Rf / column volume, with the high end of Rf, "
+                                + Numbers.fixed(highest, 3) + ": " + Numbers.plain(millilitres, 2) + " x "
+                                + Numbers.fixed(highest, 3) + " / " + Numbers.fixed(columnVolume.getAsDouble(), 1),
+                        "standard plate theory, before dispersion",
+                        grounds)));
+    }
+
+    /** The high end of a dye's Rf: the careful end for what is to be held. */
+    private static double highest(Movement movement) {
+        return movement.retardation().orElseThrow().highest();
     }
 
     private static String names(MeasuredGap gap) {

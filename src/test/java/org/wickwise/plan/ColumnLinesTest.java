@@ -92,6 +92,26 @@ class ColumnLinesTest {
     }
 
     @Test
+    void a_load_in_little_of_the_packing_liquid_is_narrow_and_in_much_of_it_a_doubt() throws IOException {
+        Plan little = plan(demo().replace(LOAD, LOAD + "  load mL: 2\n"));
+        assertThat(text(little, "plug")).contains("2 mL of heptane", "straw is held least", "narrow enough");
+        Plan much = plan(demo().replace(LOAD, LOAD + "  load mL: 60\n"));
+        assertThat(much.line("plug").orElseThrow().section()).isEqualTo(PlanLine.Section.DOUBTS);
+        assertThat(text(much, "plug")).contains("take the mixture up in less");
+        assertThat(plan(demo()).line("plug")).isEmpty();
+    }
+
+    @Test
+    void a_load_whose_liquid_nobody_measured_gets_no_share_of_the_bed() throws IOException {
+        String measured = "    front mm: 74\n    travel mm: {straw: 1, rust: 0, harbour blue: 0}\n";
+        assertThat(demo()).contains(measured);
+        String watched = demo().replace(measured, "    moves: {straw: stays, rust: stays, harbour blue: stays}\n");
+        Plan plan = plan(watched.replace(LOAD, LOAD + "  load mL: 2\n"));
+        assertThat(plan.packing().orElseThrow().name()).isEqualTo("heptane");
+        assertThat(plan.line("plug")).isEmpty();
+    }
+
+    @Test
     void flow_and_time_are_told_with_their_basis_or_not_at_all() throws IOException {
         assertThat(text(plan(demo()), "flow")).contains("by gravity (estimated)");
         for (String needed : new String[] {BORE, BED, GRAINS, DRIVE, HEAD}) {
