@@ -43,7 +43,7 @@ final class ColumnLines {
         narrowestGap().ifPresent(this::size);
         judgement.judged().load().millilitres().ifPresent(this::plug);
         fractions();
-        lines.addAll(new FlowLines(judgement, route, new Flow(judgement)).lines());
+        lines.addAll(new FlowLines(judgement, route, new Flow(judgement, sizes)).lines());
         return lines;
     }
 

@@ -52,7 +52,7 @@ final class FlowLines {
         Eluent first = poured.get(0);
         String text = "Expect about " + perMinute(first) + " of " + first
                 + (slowest.get().equals(first) ? "" : ", and " + perMinute(slowest.get()) + " of " + slowest.get())
-                + measuredOrGravity();
+                + basis();
         lines.add(new PlanLine("flow", Section.PACKING, text, flow.reason(slowest.get(), text)));
         time();
     }
@@ -61,10 +61,11 @@ final class FlowLines {
         return Numbers.poured(flow.millilitresPerMinute(eluent).orElseThrow()) + " mL a minute";
     }
 
-    private String measuredOrGravity() {
-        return column.setup().flowMillilitresPerMinute().isPresent()
-                ? ", as you measured; every eluent is taken to run as fast."
-                : " by gravity (estimated).";
+    private String basis() {
+        if (column.setup().flowMillilitresPerMinute().isPresent()) {
+            return ", as you measured; every eluent is taken to run as fast.";
+        }
+        return " by " + column.setup().drive().map(Drive::word).orElseThrow() + " (estimated).";
     }
 
     private void time() {
@@ -96,15 +97,22 @@ final class FlowLines {
 
     private void pressure() {
         if (column.setup().drive().filter(Drive.PRESSURE::equals).isPresent()) {
+            Limit most = judgement.limits().get("gentle pressure limit");
             String text =
-                    "Glass that was not made for pressure must not be pressurised; a few kilopascal from a hand pump are"
-                            + " enough, behind a shield, and never with a chipped or scratched tube.";
+                    "Glass that was not made for pressure must not be pressurised, nor a chipped or scratched tube; work"
+                            + " behind a shield and stay below " + most.shown() + ".";
             lines.add(new PlanLine(
                     "pressure",
                     Section.SAFETY,
                     text,
-                    new Reason.Stated(
-                            "the column is run by pressure", column.setup().place())));
+                    new Reason.Chosen(
+                            text,
+                            List.of(),
+                            List.of(
+                                    new Reason.Stated(
+                                            "the column is run by pressure",
+                                            column.setup().place()),
+                                    most.reason()))));
         }
     }
 

@@ -156,6 +156,18 @@ class ColumnLinesTest {
                 .contains("Glass that was not made for pressure must not be pressurised");
     }
 
+    @Test
+    void by_pressure_fine_grains_run_as_the_table_is_run_unless_that_takes_more_than_a_gentle_push()
+            throws IOException {
+        String fine = demo().replace(DRIVE, "  run by: pressure\n").replace(HEAD, "");
+        Plan coarse = plan(fine);
+        assertThat(text(coarse, "flow")).contains("about 9.0 mL a minute of heptane + ethyl acetate 9:1");
+        Plan finest = plan(fine.replace(GRAINS, "  particle um: [20, 30]\n"));
+        assertThat(text(finest, "flow")).contains("by pressure (estimated)").doesNotContain("9.0 mL");
+        assertThat(ReasonText.of(finest.line("flow").orElseThrow(), Heading.plain()))
+                .contains("the gentle pressure limit is 30 kPa");
+    }
+
     private static String demo() throws IOException {
         String demo = Files.readString(Shipped.DEMO);
         assertThat(demo).contains(LOAD, BORE, BED, GRAINS, DRIVE, HEAD);
