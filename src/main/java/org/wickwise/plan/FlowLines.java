@@ -116,6 +116,10 @@ final class FlowLines {
         }
     }
 
+    private String underPressure() {
+        return column.setup().drive().filter(Drive.PRESSURE::equals).isPresent() ? " under the same pressure" : "";
+    }
+
     /** Steps at which the flow falls markedly. */
     private void slowing() {
         Limit most = judgement.limits().get("change of flow to mention");
@@ -125,7 +129,7 @@ final class FlowLines {
             OptionalDouble slower = flow.timesSlower(before, after);
             if (slower.isPresent() && slower.getAsDouble() >= most.value()) {
                 String text = "From " + before + " to " + after + " the flow falls to about 1/"
-                        + Numbers.plain(slower.getAsDouble(), 1)
+                        + Numbers.plain(slower.getAsDouble(), 1) + underPressure()
                         + ": do not push it, and do not take it for a blocked bed.";
                 lines.add(new PlanLine(
                         "slower-" + (i + 1),
