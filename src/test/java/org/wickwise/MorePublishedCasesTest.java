@@ -1,78 +1,30 @@
 package org.wickwise;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.wickwise.PublishedPlans.order;
+import static org.wickwise.PublishedPlans.percent;
+import static org.wickwise.PublishedPlans.plan;
+import static org.wickwise.PublishedPlans.planOfVariant;
+import static org.wickwise.PublishedPlans.poured;
+import static org.wickwise.PublishedPlans.steps;
+import static org.wickwise.PublishedPlans.text;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.wickwise.bench.CaseReader;
 import org.wickwise.plan.Plan;
-import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
-import org.wickwise.plan.Step;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.Movement.Measured;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
-import org.wickwise.substance.Solvent;
 
 /**
  * More published separations as executable cases, most of them about the choice of the bed. Where a source shows too
  * few readings for a plan, the answer is a refusal with advice, and the boxes are about the advice.
  */
 class MorePublishedCasesTest {
-
-    private static Plan plan(String file) {
-        return Shipped.planOf(path(file));
-    }
-
-    /** The plan for a published case with some of its text changed, such as its column. */
-    private static Plan planOfVariant(String file, String written, String instead) {
-        try {
-            String text = Files.readString(path(file));
-            assertThat(text).contains(written);
-            return Shipped.bench().plan(CaseReader.parse(file, text.replace(written, instead), Shipped.data()));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static Path path(String file) {
-        return Shipped.PUBLISHED.resolve(file + ".yaml");
-    }
-
-    private static List<Step> steps(Plan plan) {
-        return plan.route().orElseThrow().steps();
-    }
-
-    private static Eluent poured(Plan plan, int step) {
-        return steps(plan).get(step).eluent();
-    }
-
-    private static List<String> order(Plan plan) {
-        return steps(plan).stream()
-                .flatMap(step -> step.fractions().stream())
-                .map(fraction -> fraction.stream().map(Dye::name).collect(Collectors.joining(" + ")))
-                .toList();
-    }
-
-    private static double percent(Eluent eluent, String solvent) {
-        return eluent.percentOf(solvent(solvent));
-    }
-
-    private static Solvent solvent(String name) {
-        return Shipped.data().solvent(name).orElseThrow();
-    }
-
-    private static String text(Plan plan, Section section) {
-        return plan.linesIn(section).stream().map(PlanLine::text).collect(Collectors.joining("\n"));
-    }
 
     private static List<Behaviour> behaviours(Plan plan, String eluent) {
         return plan.judgement().all(Conclusion.Behaves.class).stream()
@@ -117,7 +69,9 @@ class MorePublishedCasesTest {
 
         @Test
         void theRedBandIsTheMainOneAndComesAfterYellow() {
-            assertThat(order(plan)).containsExactly("yellow", "light orange", "red", "light brown");
+            assertThat(order(plan))
+                    .containsExactly(
+                            List.of("yellow"), List.of("light orange"), List.of("red"), List.of("light brown"));
             assertThat(plan.line("step-2").orElseThrow().reason().toString()).contains("red is neutral (the main band");
         }
     }
@@ -254,8 +208,9 @@ class MorePublishedCasesTest {
 
         @Test
         void fluoresceinComesLast() {
-            assertThat(order(good)).containsExactly("Oil Red O", "Victoria Blue R", "fluorescein");
-            assertThat(order(failed)).last().isEqualTo("fluorescein");
+            assertThat(order(good))
+                    .containsExactly(List.of("Oil Red O"), List.of("Victoria Blue R"), List.of("fluorescein"));
+            assertThat(order(failed)).last().isEqualTo(List.of("fluorescein"));
         }
 
         @Test
@@ -279,7 +234,7 @@ class MorePublishedCasesTest {
         void theBlendIsInTheColumnWindowForRedAndRedComesFirst() {
             assertThat(poured(plan, 0).name()).isEqualTo("toluene + ethyl acetate 9:1");
             assertThat(measured(plan, "red", poured(plan, 0)).value()).isBetween(0.2, 0.4);
-            assertThat(order(plan)).containsExactly("red", "yellow");
+            assertThat(order(plan)).containsExactly(List.of("red"), List.of("yellow"));
         }
 
         @Test

@@ -1,14 +1,17 @@
 package org.wickwise;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.wickwise.PublishedPlans.order;
+import static org.wickwise.PublishedPlans.plan;
+import static org.wickwise.PublishedPlans.poured;
+import static org.wickwise.PublishedPlans.solvent;
+import static org.wickwise.PublishedPlans.text;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.wickwise.plan.Plan;
-import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.plan.Step;
 import org.wickwise.rulebook.Conclusion;
@@ -16,7 +19,6 @@ import org.wickwise.rulebook.Conclusion.Separation;
 import org.wickwise.strip.Behaviour;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
-import org.wickwise.substance.Solvent;
 
 /**
  * Published separations as executable cases: the case files in {@code src/test/resources/published} name their sources,
@@ -24,21 +26,6 @@ import org.wickwise.substance.Solvent;
  * meet the list.
  */
 class PublishedCasesTest {
-
-    private static Plan plan(String file) {
-        return Shipped.planOf(Shipped.PUBLISHED.resolve(file + ".yaml"));
-    }
-
-    private static Eluent poured(Plan plan, int step) {
-        return plan.route().orElseThrow().steps().get(step).eluent();
-    }
-
-    private static List<List<String>> order(Plan plan) {
-        return plan.route().orElseThrow().steps().stream()
-                .flatMap(step -> step.fractions().stream())
-                .map(fraction -> fraction.stream().map(Dye::name).toList())
-                .toList();
-    }
 
     private static List<Eluent> everythingPoured(Plan plan) {
         List<Eluent> eluents = new java.util.ArrayList<>(
@@ -51,16 +38,8 @@ class PublishedCasesTest {
         return eluent.contains(solvent(solvent));
     }
 
-    private static Solvent solvent(String name) {
-        return Shipped.data().solvent(name).orElseThrow();
-    }
-
     private static boolean isHydrocarbon(Eluent eluent) {
         return eluent.parts().stream().allMatch(part -> part.solvent().family().equals("hydrocarbon"));
-    }
-
-    private static String text(Plan plan, Section section) {
-        return plan.linesIn(section).stream().map(PlanLine::text).collect(Collectors.joining("\n"));
     }
 
     private static Behaviour behaviour(Plan plan, String dye, String eluent) {

@@ -6,13 +6,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.DyeClass;
+import org.wickwise.substance.NamesOfTheTable;
 import org.wickwise.substance.Shelf;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
@@ -37,9 +37,6 @@ public final class CaseReader {
 
     private static final double MOST_MILLIGRAMS = 100_000;
     private static final double MOST_MILLILITRES = 10_000;
-    private static final int MOST_LISTED = 20;
-    private static final Set<String> YES = Set.of("yes", "true");
-    private static final Set<String> NO = Set.of("no", "false");
 
     private SolventData data;
     private final Problems problems = new Problems();
@@ -104,15 +101,9 @@ public final class CaseReader {
     }
 
     private Optional<Place> fadesInLight(Fields mixture) {
-        Optional<String> answer = mixture.text("fades in light").map(text -> text.toLowerCase(Locale.ROOT));
-        if (answer.isPresent() && !YES.contains(answer.get()) && !NO.contains(answer.get())) {
-            problems.add(
-                    mixture.placeOf("fades in light"),
-                    "`fades in light` is `" + answer.get() + "`",
-                    "yes or no",
-                    "write yes if in doubt");
-        }
-        return answer.filter(YES::contains).map(any -> mixture.placeOf("fades in light"));
+        return mixture.yesOrNo("fades in light", "write yes if in doubt")
+                .filter(fades -> fades)
+                .map(fades -> mixture.placeOf("fades in light"));
     }
 
     private List<Dye> dyes(Fields mixture) {
@@ -190,11 +181,9 @@ public final class CaseReader {
 
     private Optional<StationaryPhase> phase(Fields fields, String key) {
         String name = fields.requiredText(key);
-        Optional<StationaryPhase> phase = data.stationaryPhase(name);
-        if (phase.isEmpty() && !name.isEmpty()) {
-            unknown(fields.placeOf(key), "stationary phase", name, data.stationaryPhaseNames());
-        }
-        return phase;
+        return name.isEmpty()
+                ? Optional.empty()
+                : new NamesOfTheTable(data, problems).stationaryPhase(name, fields.placeOf(key));
     }
 
     private Optional<Setting> setting(Fields fields) {
@@ -237,9 +226,7 @@ public final class CaseReader {
         problems.add(
                 place,
                 "`" + word + "` is not a known " + what,
-                known.size() > MOST_LISTED
-                        ? "one of its " + known.size() + " names"
-                        : "one of " + String.join(", ", known),
-                NearMiss.suggestion(word, known, known.size() > MOST_LISTED ? known : List.of()));
+                "one of " + String.join(", ", known),
+                NearMiss.suggestion(word, known, List.of()));
     }
 }

@@ -9,12 +9,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wickwise.substance.Bottle;
 import org.wickwise.substance.Eluent;
+import org.wickwise.substance.NamesOfTheTable;
 import org.wickwise.substance.Shelf;
 import org.wickwise.substance.ShelfReader;
-import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
-import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Place;
@@ -43,8 +42,7 @@ final class CaseShelf {
         }
         List<Bottle> bottles = new ArrayList<>();
         for (Scalar name : fields.texts("shelf")) {
-            Optional<Solvent> solvent = data.solvent(name.text());
-            if (solvent.isEmpty() && name.text().contains("+")) {
+            if (data.solvent(name.text()).isEmpty() && name.text().contains("+")) {
                 problems.add(
                         name.place(),
                         "the shelf lists the blend `" + name.text() + "`",
@@ -52,16 +50,9 @@ final class CaseShelf {
                         "list its solvents one by one; any blend of them can then be poured");
                 continue;
             }
-            solvent.ifPresentOrElse(
-                    found -> bottles.add(Bottle.of(found, name.place())),
-                    () -> problems.add(
-                            name.place(),
-                            "`" + name.text() + "` is not a known solvent",
-                            "one of its " + data.solvents().size() + " solvents",
-                            NearMiss.suggestion(
-                                    name.text(),
-                                    data.solventNames(),
-                                    data.solvents().stream().map(Solvent::name).toList())));
+            new NamesOfTheTable(data, problems)
+                    .solvent(name.text(), name.place())
+                    .ifPresent(solvent -> bottles.add(Bottle.of(solvent, name.place())));
         }
         return new Shelf("", bottles, List.of(), fields.placeOf("shelf"));
     }

@@ -14,6 +14,7 @@ import org.wickwise.strip.Strip.SeenBetween;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.EluentReader;
+import org.wickwise.substance.NamesOfTheTable;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Fields;
@@ -99,15 +100,9 @@ final class StripReader {
             return usualPhase;
         }
         String name = fields.requiredText("stationary phase");
-        Optional<StationaryPhase> phase = data.stationaryPhase(name);
-        if (phase.isEmpty() && !name.isEmpty()) {
-            problems.add(
-                    fields.placeOf("stationary phase"),
-                    "`" + name + "` is not a known stationary phase",
-                    "one of " + String.join(", ", data.stationaryPhaseNames()),
-                    NearMiss.suggestion(name, data.stationaryPhaseNames(), List.of()));
-        }
-        return phase;
+        return name.isEmpty()
+                ? Optional.empty()
+                : new NamesOfTheTable(data, problems).stationaryPhase(name, fields.placeOf("stationary phase"));
     }
 
     private OptionalDouble front(Fields fields) {

@@ -247,13 +247,13 @@ final class ColumnLines {
         double highest = highest(leastHeld.get());
         double share = LoadPlug.of(millilitres, columnVolume.getAsDouble(), (1 - highest) / highest)
                 .shareOfBed();
-        Limit most = judgement.limits().get("load plug limit");
+        Limit most = judgement.limits().get("widest load");
         String fills =
                 Numbers.plain(millilitres, 2) + " mL of " + packing + " with the mixture in it fill at most about "
                         + Numbers.poured(100 * Math.min(1, share)) + " % of the bed ("
                         + leastHeld.get().dye()
                         + " is held least)";
-        boolean wide = share > most.value();
+        boolean wide = 100 * share > most.value();
         String text = wide
                 ? fills + ", which widens the bands: take the mixture up in less, or load it dry on a little "
                         + column.phaseName() + "."
@@ -266,7 +266,7 @@ final class ColumnLines {
                 most.reason()));
         column.sizeStated().ifPresent(grounds::add);
         lines.add(new PlanLine(
-                "plug",
+                "load-volume",
                 wide ? Section.DOUBTS : Section.PACKING,
                 text,
                 new Reason.Calculated(

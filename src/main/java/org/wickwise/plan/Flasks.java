@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.special.Erf;
 import org.wickwise.column.Band;
-import org.wickwise.rulebook.Wishes.Cost;
 
 /**
  * What lands in each flask when flasks are changed at every step and, within a step, between two bands where both are
@@ -73,11 +72,20 @@ record Flasks(List<double[]> shares, List<Integer> wanted) {
         return 0.5 * Erf.erfc(-z / Math.sqrt(2));
     }
 
-    /** Per cent of other dyes in each flask, and of each dye outside its flask, weighed. */
-    double cost(Cost cost) {
+    /** Per cent of other dyes in each flask, summed over the flasks. */
+    double percentOfPurityLost() {
         double sum = 0;
         for (int flask = 0; flask < wanted.size(); flask++) {
-            sum += cost.purityLost() * PER_CENT * (1 - purity(flask)) + cost.recoveryLost() * PER_CENT * lost(flask);
+            sum += PER_CENT * (1 - purity(flask));
+        }
+        return sum;
+    }
+
+    /** Per cent of each dye outside its flask, summed over the dyes. */
+    double percentOfRecoveryLost() {
+        double sum = 0;
+        for (int flask = 0; flask < wanted.size(); flask++) {
+            sum += PER_CENT * lost(flask);
         }
         return sum;
     }

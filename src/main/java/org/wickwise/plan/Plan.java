@@ -35,6 +35,11 @@ public record Plan(Judgement judgement, Optional<Route> route, List<PlanLine> li
         return route.map(Route::elution);
     }
 
+    /** What to keep of the outflow at the wanted purity; empty when no plan is sound. */
+    public Optional<Keeping> keeping() {
+        return route.map(found -> Keeping.of(found, judgement));
+    }
+
     public Optional<PlanLine> line(String label) {
         return lines.stream().filter(line -> line.label().equals(label)).findFirst();
     }

@@ -45,7 +45,7 @@ public final class Planner {
         Optional<Route> route = best(choices, Set.of(), true);
         List<PlanLine> lines = new ArrayList<>();
         if (route.isPresent()) {
-            lines.addAll(new RouteLines(judgement, route.get()).lines());
+            lines.addAll(new RouteLines(judgement, route.get(), columnSizes).lines());
             lines.addAll(new ColumnLines(judgement, route.get(), columnSizes).lines());
             lines.addAll(choiceLines(judgement, choices, route.get()));
         } else {
@@ -91,9 +91,11 @@ public final class Planner {
         if (difference < 0) {
             return over + ", which is just as good by every criterion; the first name in the alphabet decided";
         }
-        return over + ", which counts more "
-                + preferences.criteria().get(difference).words() + " ("
-                + Numbers.plain(other.counted().get(difference), 1) + " against "
-                + Numbers.plain(best.counted().get(difference), 1) + ")";
+        Criterion criterion = preferences.criteria().get(difference);
+        String figures = Numbers.plain(other.counted().get(difference), 1) + " against "
+                + Numbers.plain(best.counted().get(difference), 1);
+        return criterion == Criterion.COST
+                ? over + ", which costs more (" + figures + "): " + other.cost().against(best.cost())
+                : over + ", which counts more " + criterion.words() + " (" + figures + ")";
     }
 }

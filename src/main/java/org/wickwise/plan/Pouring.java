@@ -213,7 +213,10 @@ record Pouring(
         double[] all = counts.clone();
         int cost = preferences.criteria().indexOf(Criterion.COST);
         if (cost >= 0) {
-            all[cost] += Flasks.of(this).cost(preferences.wishes().cost());
+            Flasks flasks = Flasks.of(this);
+            Cost weights = preferences.wishes().cost();
+            all[cost] += weights.purityLost() * flasks.percentOfPurityLost()
+                    + weights.recoveryLost() * flasks.percentOfRecoveryLost();
         }
         return all;
     }

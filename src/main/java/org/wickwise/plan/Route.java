@@ -16,8 +16,9 @@ import org.wickwise.text.Words;
  *
  * @param elution how much is poured and when each dye leaves
  * @param counted what each criterion counts against this route, in the order of the preferences
+ * @param cost what its cost is made of
  */
-public record Route(MayPack packing, List<Step> steps, Elution elution, List<Double> counted)
+public record Route(MayPack packing, List<Step> steps, Elution elution, List<Double> counted, CostTerms cost)
         implements Comparable<Route> {
 
     public Route {
@@ -33,7 +34,8 @@ public record Route(MayPack packing, List<Step> steps, Elution elution, List<Dou
                 pouring.packing().conclusion(),
                 steps,
                 Elution.of(pouring),
-                Arrays.stream(pouring.finalCounts()).boxed().toList());
+                Arrays.stream(pouring.finalCounts()).boxed().toList(),
+                CostTerms.of(pouring));
     }
 
     double[] counts() {

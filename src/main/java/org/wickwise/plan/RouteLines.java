@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wickwise.column.Band;
 import org.wickwise.column.Column;
+import org.wickwise.column.ColumnSizes;
+import org.wickwise.column.Setup;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
@@ -26,14 +28,16 @@ final class RouteLines {
 
     private final Judgement judgement;
     private final Route route;
+    private final KeepLines keepLines;
     private final MayPack packing;
     private final Column column;
     private final Elution elution;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    RouteLines(Judgement judgement, Route route) {
+    RouteLines(Judgement judgement, Route route, ColumnSizes sizes) {
         this.judgement = judgement;
         this.route = route;
+        this.keepLines = new KeepLines(judgement, route, sizes);
         this.packing = route.packing();
         this.column = judgement.judged().column();
         this.elution = route.elution();
@@ -124,6 +128,7 @@ final class RouteLines {
                 reasonOf(step));
         volume(step, index);
         collect(step, number);
+        lines.addAll(keepLines.lines(index));
         if (last) {
             String end = "Stop when the drops run colourless and no colour is left on the bed.";
             add("switch-" + number, Section.STEPS, end, reasonOf(step));
@@ -178,7 +183,7 @@ final class RouteLines {
                     .measured(dye, poured.eluent())
                     .ifPresent(measured -> grounds.add(measured.reason())));
         }
-        grounds.add(judgement.limits().get("plates of a hand-packed column").reason());
+        grounds.add(plates(judgement));
         String formula =
                 "k = 1/Rf - 1; each eluent moves a dye dV/(V0 k) of the bed; V_R = V0 + volume used; from and to are"
                         + " two standard deviations away: " + String.join("; ", terms);
@@ -214,7 +219,7 @@ final class RouteLines {
             pairs.add(inOrder.get(i - 1) + " and " + inOrder.get(i) + " "
                     + Numbers.fixed(earlier.resolutionTo(later), 1));
         }
-        grounds.add(judgement.limits().get("plates of a hand-packed column").reason());
+        grounds.add(plates(judgement));
         route.steps().forEach(step -> step.leaving()
                 .forEach(dye ->
                         judgement.measured(dye, step.eluent()).ifPresent(measured -> grounds.add(measured.reason()))));
@@ -226,6 +231,16 @@ final class RouteLines {
                 Section.STEPS,
                 text,
                 new Reason.Calculated(text, "Rs = (V2 - V1) / (2 (sigma1 + sigma2))", GRADIENT_THEORY, grounds));
+    }
+
+    /** Where the number of plates comes from: the writer's own figure, or the limit. */
+    static Reason plates(Judgement judgement) {
+        Setup setup = judgement.judged().column().setup();
+        return setup.plates().isPresent()
+                ? new Reason.Stated(
+                        "the column has " + Numbers.plain(setup.plates().getAsDouble(), 0) + " plates, measured",
+                        setup.place())
+                : judgement.limits().get("plates of a hand-packed column").reason();
     }
 
     private void collect(Step step, String number) {

@@ -100,7 +100,7 @@ final class ShelfLines {
                     .ifPresent(amount -> grounds.add(new Reason.Stated(
                             bottle.name() + " holds " + Numbers.plain(amount, 0) + " mL", bottle.place())));
         }
-        grounds.add(judgement.limits().get("plates of a hand-packed column").reason());
+        grounds.add(RouteLines.plates(judgement));
         return new Reason.Calculated(
                 text,
                 "volume of a step = until the last band of the step is off, its tail included; summed over what is poured",

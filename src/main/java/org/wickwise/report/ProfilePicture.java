@@ -5,7 +5,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.wickwise.column.Column;
 import org.wickwise.plan.Elution;
-import org.wickwise.plan.Elution.Kept;
+import org.wickwise.plan.Keeping;
+import org.wickwise.plan.Keeping.Flask;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.Route;
@@ -149,18 +150,25 @@ public final class ProfilePicture {
     private void kept() {
         drawing.text(MARGIN, y, "font-weight=\"bold\"", "Keep");
         y += LINE + 4;
-        for (Kept kept : elution.kept()) {
+        for (Flask kept : flasks()) {
             lane("kept", keeping(kept), Optional.of(kept.dyes().get(0)), kept.from(), kept.to(), 8);
         }
     }
 
-    private String keeping(Kept kept) {
+    /** What is worth a flask. */
+    private List<Flask> flasks() {
+        return plan.keeping().map(Keeping::flasks).orElse(List.of()).stream()
+                .filter(flask -> !flask.isEmpty())
+                .toList();
+    }
+
+    private String keeping(Flask kept) {
         String tags = kept.dyes().stream().map(curves::tag).collect(Collectors.joining());
         return tags + names(kept.dyes()) + ", about " + volumes.place(kept.from(), kept.to()) + withinStep(kept);
     }
 
     /** The plan counts a volume from the first drop of its own step. */
-    private String withinStep(Kept kept) {
+    private String withinStep(Flask kept) {
         for (int i = 1; i < steps.size(); i++) {
             double before = elution.pouredBefore(i);
             if (steps.get(i).leaving().containsAll(kept.dyes()) && kept.to() > before) {
@@ -199,7 +207,7 @@ public final class ProfilePicture {
         }
         paragraph("Every curve holds the same amount of dye, whatever the mixture holds.", FONT, "");
         paragraph(
-                "A dye leaves between two standard deviations before and after its peak; go by the colour in the end.",
+                "What to keep is reckoned for the wanted purity, every dye in the same amount; go by the colour in the end.",
                 FONT,
                 "");
     }
@@ -220,8 +228,7 @@ public final class ProfilePicture {
         for (int i = 0; i < steps.size(); i++) {
             words.append(pouring(i)).append(". ");
         }
-        elution.kept()
-                .forEach(kept -> words.append("Keep ").append(keeping(kept)).append(". "));
+        flasks().forEach(kept -> words.append("Keep ").append(keeping(kept)).append(". "));
         return words + missing();
     }
 

@@ -56,7 +56,7 @@ public record Rulebook(
                     .sorted(Comparator.comparing(Rule::id))
                     .toList());
         }
-        Wishes wishes = new WishesReader(problems).wishes(read(folder, "preferences.yaml"));
+        Wishes wishes = new WishesReader(data, problems).wishes(read(folder, "preferences.yaml"));
         BlendWishes blends = new BlendWishesReader(problems).wishes(read(folder, "blends.yaml"));
         ColumnSizes columnSizes = new ColumnSizesReader(problems).sizes(read(folder, "column-sizes.yaml"));
         problems.throwIfAny();

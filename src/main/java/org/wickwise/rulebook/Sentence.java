@@ -27,6 +27,16 @@ record Sentence(
 
     record Slot(String name, SlotKind kind) {}
 
+    /** Kinds of slots in these words that nobody knows. */
+    static List<String> unknownKinds(String words, Vocabulary.Kinds kinds) {
+        return SLOT.matcher(words)
+                .results()
+                .map(slot -> slot.group(2))
+                .filter(kind -> kinds.named(kind).isEmpty())
+                .toList();
+    }
+
+    /** A slot of an unknown kind takes no word at all. */
     static Sentence of(
             String words,
             Vocabulary.Kinds kinds,
@@ -39,7 +49,8 @@ record Sentence(
         Matcher matcher = SLOT.matcher(words);
         int end = 0;
         while (matcher.find()) {
-            SlotKind kind = kinds.named(matcher.group(2));
+            String kindName = matcher.group(2);
+            SlotKind kind = kinds.named(matcher.group(2)).orElseGet(() -> SlotKind.oneOf(kindName, List.of()));
             pattern.append(Pattern.quote(words.substring(end, matcher.start())))
                     .append("(")
                     .append(kind.pattern())

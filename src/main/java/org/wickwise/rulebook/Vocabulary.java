@@ -16,6 +16,7 @@ import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Fields;
+import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Problems;
@@ -62,9 +63,8 @@ record Vocabulary(List<Sentence> sentences) {
                     words("topic", topics)));
         }
 
-        SlotKind named(String name) {
-            return Optional.ofNullable(byName.get(name))
-                    .orElseThrow(() -> new IllegalArgumentException("no kind of slot is called " + name));
+        Optional<SlotKind> named(String name) {
+            return Optional.ofNullable(byName.get(name));
         }
 
         private static Map.Entry<String, SlotKind> variable(String name) {
@@ -92,8 +92,20 @@ record Vocabulary(List<Sentence> sentences) {
             for (Node node : root.list("sentences")) {
                 Fields fields =
                         Fields.ofNode(node, "a sentence", Set.of("say", "means", "concludes", "example"), problems);
+                String words = fields.requiredText("say");
+                Sentence.unknownKinds(words, kinds)
+                        .forEach(kind -> problems.add(
+                                fields.placeOf("say"),
+                                "`" + kind + "` is no kind of slot",
+                                "one of "
+                                        + String.join(
+                                                ", ",
+                                                kinds.byName().keySet().stream()
+                                                        .sorted()
+                                                        .toList()),
+                                NearMiss.suggestion(kind, kinds.byName().keySet(), List.of())));
                 sentences.add(Sentence.of(
-                        fields.requiredText("say"),
+                        words,
                         kinds,
                         fields.text("means"),
                         fields.text("concludes"),

@@ -6,8 +6,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.wickwise.rulebook.Wishes.Cost;
+import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
+import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
@@ -29,9 +32,16 @@ final class WishesReader {
             "step");
     private static final double LONGEST_TAIL = 6;
 
+    private final Set<String> rankings;
     private final Problems problems;
 
-    WishesReader(Problems problems) {
+    /** @param data whose greenness rankings may be weighed */
+    WishesReader(SolventData data, Problems problems) {
+        this.rankings = new TreeSet<>(Set.of("unranked"));
+        data.solvents().stream()
+                .flatMap(solvent -> solvent.values().getOrDefault("greenness ranking", List.of()).stream())
+                .flatMap(value -> value.texts().stream())
+                .forEach(rankings::add);
         this.problems = problems;
     }
 
@@ -44,9 +54,17 @@ final class WishesReader {
                 tails(fields));
     }
 
-    private static Map<String, Double> burdens(Fields fields) {
+    private Map<String, Double> burdens(Fields fields) {
         Map<String, Double> burdens = new TreeMap<>();
         for (Entry entry : fields.entries("burden of a greenness ranking")) {
+            String ranking = entry.key().text();
+            if (!rankings.contains(ranking)) {
+                problems.add(
+                        entry.key().place(),
+                        "`" + ranking + "` is not a greenness ranking",
+                        "one of " + String.join(", ", rankings),
+                        NearMiss.suggestion(ranking, rankings, List.of()));
+            }
             if (entry.value() instanceof Scalar scalar) {
                 fields.numberIn(scalar)
                         .ifPresent(number -> burdens.put(entry.key().text(), number));

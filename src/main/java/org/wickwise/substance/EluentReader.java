@@ -166,18 +166,7 @@ public final class EluentReader {
     }
 
     private Optional<Solvent> solvent(Scalar written, String name) {
-        Optional<Solvent> solvent = data.solvent(name);
-        if (solvent.isEmpty()) {
-            problems.add(
-                    written.place(),
-                    "the solvent `" + name + "` is not in the table",
-                    "one of its " + data.solvents().size() + " solvents, or a blend such as `A + B 9:1`",
-                    NearMiss.suggestion(
-                            name,
-                            data.solventNames(),
-                            data.solvents().stream().map(Solvent::name).toList()));
-        }
-        return solvent;
+        return new NamesOfTheTable(data, problems).solventOr("or a blend such as `A + B 9:1`", name, written.place());
     }
 
     private Optional<List<Addition>> additions(Scalar written, String text) {

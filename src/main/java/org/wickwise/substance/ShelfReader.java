@@ -156,18 +156,9 @@ public final class ShelfReader {
 
     private Optional<Solvent> solvent(Fields fields) {
         String name = fields.requiredText("solvent");
-        Optional<Solvent> solvent = data.solvent(name);
-        if (solvent.isEmpty() && !name.isEmpty()) {
-            problems.add(
-                    fields.placeOf("solvent"),
-                    "the solvent `" + name + "` is not in the table",
-                    "one of its " + data.solvents().size() + " solvents",
-                    NearMiss.suggestion(
-                            name,
-                            data.solventNames(),
-                            data.solvents().stream().map(Solvent::name).toList()));
-        }
-        return solvent;
+        return name.isEmpty()
+                ? Optional.empty()
+                : new NamesOfTheTable(data, problems).solvent(name, fields.placeOf("solvent"));
     }
 
     private Optional<LocalDate> date(String text, Place place) {
@@ -200,7 +191,8 @@ public final class ShelfReader {
                     ? OptionalDouble.of(Double.parseDouble(text))
                     : OptionalDouble.empty();
             Optional<TableValue> table = found.value(property);
-            table.ifPresent(known -> plausible(fields, known, unit, number));
+            boolean fits = fitsInUnit(fields, property, unit, number);
+            table.filter(known -> fits).ifPresent(known -> plausible(fields, known, number));
             return new TableValue(
                     found.name(),
                     property,
@@ -217,19 +209,20 @@ public final class ShelfReader {
         });
     }
 
-    private void plausible(Fields fields, TableValue known, String unit, OptionalDouble number) {
-        if (unit.isEmpty()) {
-            return;
+    /** A word carries no unit; no unit at all was reported as missing. */
+    private boolean fitsInUnit(Fields fields, String property, String unit, OptionalDouble number) {
+        String expected = data.unitOfProperty().getOrDefault(property, unit);
+        boolean wordWithoutUnit = number.isEmpty() && unit.equals("none");
+        if (unit.isEmpty() || unit.equals(expected) || wordWithoutUnit) {
+            return true;
         }
-        if (!unit.equals(known.unit())) {
-            problems.add(
-                    fields.placeOf("unit"),
-                    known.property() + " in `" + unit + "`",
-                    "the unit " + known.unit(),
-                    "convert the value");
-            return;
-        }
-        if (!unit.equals("degC") || number.isEmpty() || known.number().isEmpty()) {
+        problems.add(
+                fields.placeOf("unit"), property + " in `" + unit + "`", "the unit " + expected, "convert the value");
+        return false;
+    }
+
+    private void plausible(Fields fields, TableValue known, OptionalDouble number) {
+        if (!known.unit().equals("degC") || number.isEmpty() || known.number().isEmpty()) {
             return;
         }
         double fromFahrenheit = (number.getAsDouble() - FAHRENHEIT_SHIFT) * KELVIN_PER_FAHRENHEIT;

@@ -1,21 +1,37 @@
 package org.wickwise.substance;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Everything the folder {@code solvent-data} says. Lists are in the order of their names. */
+/**
+ * Everything the folder {@code solvent-data} says. Lists are in the order of their names.
+ *
+ * @param unitOfProperty the unit of every property, "none" for a plain number or a word; in the order of the file
+ */
 public record SolventData(
         List<Solvent> solvents,
         List<String> families,
-        List<String> properties,
+        Map<String, String> unitOfProperty,
         List<Additive> additives,
         List<StationaryPhase> stationaryPhases,
         Miscibility miscibility,
         List<HazardStatement> hazardStatements,
         List<FlammabilityScheme> flammabilitySchemes) {
+
+    public SolventData {
+        unitOfProperty = Collections.unmodifiableMap(new LinkedHashMap<>(unitOfProperty));
+    }
+
+    /** In the order of the file. */
+    public List<String> properties() {
+        return List.copyOf(unitOfProperty.keySet());
+    }
 
     /** A hazard code in words; empty for a code that nobody put into words. */
     public Optional<HazardStatement> hazard(String code) {
@@ -41,7 +57,7 @@ public record SolventData(
         return new SolventData(
                 changed,
                 families,
-                properties,
+                unitOfProperty,
                 additives,
                 stationaryPhases,
                 miscibility,

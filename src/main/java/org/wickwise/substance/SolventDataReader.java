@@ -2,6 +2,7 @@ package org.wickwise.substance;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,12 +21,16 @@ import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.text.YamlFile;
 
 /** Reads the folder {@code solvent-data}; every problem of the folder is told at once. */
 public final class SolventDataReader {
+
+    private static final String LOWEST = "lowest value";
+    private static final String HIGHEST = "highest value";
 
     private final Path folder;
     private final Problems problems = new Problems();
@@ -44,7 +49,12 @@ public final class SolventDataReader {
         Map<String, Boolean> aqueousFamily = new LinkedHashMap<>();
         for (Entry entry : entries("families.yaml", "families")) {
             Fields family = Fields.ofNode(entry.value(), "a family", Set.of("aqueous"), problems);
-            aqueousFamily.put(entry.key().text(), family.requiredText("aqueous").equals("yes"));
+            if (!family.has("aqueous")) {
+                family.missing("aqueous");
+            }
+            aqueousFamily.put(
+                    entry.key().text(),
+                    family.yesOrNo("aqueous", "write yes or no").orElse(false));
         }
         SolventFiles solventFiles = new SolventFiles(citations(), unitOfProperty, aqueousFamily, problems);
         List<Solvent> solvents = filesIn("solvents").stream()
@@ -53,13 +63,13 @@ public final class SolventDataReader {
                 .toList();
         List<Additive> additives = additives();
         List<StationaryPhase> phases = filesIn("stationary-phases").stream()
-                .map(this::stationaryPhase)
+                .map(file -> stationaryPhase(file, unitOfProperty))
                 .sorted(Comparator.comparing(StationaryPhase::name))
                 .toList();
         SolventData withoutMiscibility = new SolventData(
                 solvents,
                 List.copyOf(aqueousFamily.keySet()),
-                List.copyOf(unitOfProperty.keySet()),
+                unitOfProperty,
                 additives,
                 phases,
                 new Miscibility(List.of(), List.of(), ""),
@@ -70,7 +80,7 @@ public final class SolventDataReader {
         return new SolventData(
                 solvents,
                 withoutMiscibility.families(),
-                withoutMiscibility.properties(),
+                withoutMiscibility.unitOfProperty(),
                 additives,
                 phases,
                 miscibility,
@@ -85,10 +95,15 @@ public final class SolventDataReader {
             String readIn = source.text("read in")
                     .map(where -> " [read in: " + where + "]")
                     .orElse("");
-            String unseen = source.requiredText("seen").equals("no") ? " [not seen]" : "";
+            String unseen = isUnseen(source) ? " [not seen]" : "";
             citations.put(entry.key().text(), source.requiredText("citation") + readIn + unseen);
         }
         return citations;
+    }
+
+    private static boolean isUnseen(Fields source) {
+        boolean inPart = source.requiredText("seen").equals("in part");
+        return !inPart && !source.yesOrNo("seen", "write yes, no or in part").orElse(true);
     }
 
     private List<Additive> additives() {
@@ -140,7 +155,7 @@ public final class SolventDataReader {
                 liquids.number("boils at most"));
     }
 
-    private StationaryPhase stationaryPhase(Mapping file) {
+    private StationaryPhase stationaryPhase(Mapping file, Map<String, String> unitOfProperty) {
         Fields phase = Fields.of(
                 file,
                 "a stationary phase",
@@ -163,7 +178,7 @@ public final class SolventDataReader {
                 phase.requiredText("stationary phase"),
                 phase.texts("also called").stream().map(Scalar::text).toList(),
                 phase.requiredText("kind"),
-                phase.node("ladder").map(this::ladder),
+                phase.node("ladder").map(node -> ladder(node, unitOfProperty)),
                 activity(phase),
                 phase.number("packed density g per mL").orElse(Double.NaN),
                 phase.number("total porosity").orElse(Double.NaN),
@@ -208,14 +223,15 @@ public final class SolventDataReader {
         return holds;
     }
 
-    private LadderScale ladder(Node node) {
+    private LadderScale ladder(Node node, Map<String, String> unitOfProperty) {
         Fields ladder =
                 Fields.ofNode(node, "a ladder", Set.of("property", "weakest has the", "margin", "because"), problems);
+        String property = ladder.requiredText("property");
+        expectOneOf(ladder.placeOf("property"), property, "not a known property", unitOfProperty.keySet());
+        String weakest = ladder.requiredText("weakest has the");
+        expectOneOf(ladder.placeOf("weakest has the"), weakest, "no end of a ladder", Set.of(LOWEST, HIGHEST));
         return new LadderScale(
-                ladder.requiredText("property"),
-                ladder.requiredText("weakest has the").equals("lowest value"),
-                ladder.number("margin").orElse(0),
-                ladder.requiredText("because"));
+                property, weakest.equals(LOWEST), ladder.number("margin").orElse(0), ladder.requiredText("because"));
     }
 
     private Miscibility miscibility(SolventData data) {
@@ -244,23 +260,28 @@ public final class SolventDataReader {
         for (Scalar name : names) {
             if (name.text().startsWith("every ")) {
                 String family = name.text().substring("every ".length());
+                expectOneOf(name.place(), family, "no family of solvents", data.families());
                 data.solvents().stream()
                         .filter(solvent -> solvent.family().equals(family))
                         .forEach(solvents::add);
             } else {
-                Optional<Solvent> solvent = data.solvent(name.text());
-                solvent.ifPresentOrElse(solvents::add, () -> unknownSolvent(name));
+                new NamesOfTheTable(data, problems)
+                        .solventOr("or `every FAMILY`", name.text(), name.place())
+                        .ifPresent(solvents::add);
             }
         }
         return List.copyOf(solvents);
     }
 
-    private void unknownSolvent(Scalar name) {
-        problems.add(
-                name.place(),
-                "`" + name.text() + "` is no solvent of the table",
-                "a solvent or `every FAMILY`",
-                "correct the name");
+    /** An empty word was reported as missing. */
+    private void expectOneOf(Place place, String written, String isNo, Collection<String> known) {
+        if (!written.isEmpty() && !known.contains(written)) {
+            problems.add(
+                    place,
+                    "`" + written + "` is " + isNo,
+                    "one of " + String.join(", ", known.stream().sorted().toList()),
+                    NearMiss.suggestion(written, known, List.of()));
+        }
     }
 
     private List<Entry> entries(String name, String key) {

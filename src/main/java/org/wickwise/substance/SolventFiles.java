@@ -113,7 +113,7 @@ final class SolventFiles {
                 fields.requiredText("condition"),
                 citationsOf(fields),
                 confidence,
-                fields.text("use").filter("yes"::equals).isPresent(),
+                fields.yesOrNo("use", "write yes or no").orElse(false),
                 fields.text("chosen because")
                         .or(() -> fields.text("not used because"))
                         .orElse(""),

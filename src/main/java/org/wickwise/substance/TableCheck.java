@@ -2,7 +2,6 @@ package org.wickwise.substance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -173,13 +172,5 @@ public final class TableCheck {
 
     private static double number(TableValue value) {
         return value.number().orElseThrow();
-    }
-
-    /** The values a scale gives, by solvent. */
-    static Map<String, Double> scale(SolventData data, String property) {
-        Map<String, Double> scale = new java.util.TreeMap<>();
-        data.solvents()
-                .forEach(solvent -> solvent.number(property).ifPresent(value -> scale.put(solvent.name(), value)));
-        return scale;
     }
 }

@@ -2,6 +2,7 @@ package org.wickwise.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +22,9 @@ import org.wickwise.text.Node.Scalar;
  * {@link Problems} it was opened with; the reading goes on, so that one run finds every problem.
  */
 public final class Fields {
+
+    private static final Set<String> YES = Set.of("yes", "true");
+    private static final Set<String> NO = Set.of("no", "false");
 
     private final Mapping mapping;
     private final String what;
@@ -116,6 +120,23 @@ public final class Fields {
             missing(key);
         }
         return text.orElse("");
+    }
+
+    /**
+     * Whether a field says yes; editors write true and false for the same.
+     *
+     * @param wayOut what to do where it says something else
+     * @return empty when the field is not there, or says something else, which is reported
+     */
+    public Optional<Boolean> yesOrNo(String key, String wayOut) {
+        return text(key).flatMap(text -> {
+            String word = text.toLowerCase(Locale.ROOT);
+            if (YES.contains(word) || NO.contains(word)) {
+                return Optional.of(YES.contains(word));
+            }
+            problems.add(placeOf(key), "`" + key + "` is `" + text + "`", "yes or no", wayOut);
+            return Optional.empty();
+        });
     }
 
     public void missing(String key) {

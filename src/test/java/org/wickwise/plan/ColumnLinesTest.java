@@ -94,11 +94,11 @@ class ColumnLinesTest {
     @Test
     void a_load_in_little_of_the_packing_liquid_is_narrow_and_in_much_of_it_a_doubt() throws IOException {
         Plan little = plan(demo().replace(LOAD, LOAD + "  load mL: 2\n"));
-        assertThat(text(little, "plug")).contains("2 mL of heptane", "straw is held least", "narrow enough");
+        assertThat(text(little, "load-volume")).contains("2 mL of heptane", "straw is held least", "narrow enough");
         Plan much = plan(demo().replace(LOAD, LOAD + "  load mL: 60\n"));
-        assertThat(much.line("plug").orElseThrow().section()).isEqualTo(PlanLine.Section.DOUBTS);
-        assertThat(text(much, "plug")).contains("take the mixture up in less");
-        assertThat(plan(demo()).line("plug")).isEmpty();
+        assertThat(much.line("load-volume").orElseThrow().section()).isEqualTo(PlanLine.Section.DOUBTS);
+        assertThat(text(much, "load-volume")).contains("take the mixture up in less");
+        assertThat(plan(demo()).line("load-volume")).isEmpty();
     }
 
     @Test
@@ -108,7 +108,7 @@ class ColumnLinesTest {
         String watched = demo().replace(measured, "    moves: {straw: stays, rust: stays, harbour blue: stays}\n");
         Plan plan = plan(watched.replace(LOAD, LOAD + "  load mL: 2\n"));
         assertThat(plan.packing().orElseThrow().name()).isEqualTo("heptane");
-        assertThat(plan.line("plug")).isEmpty();
+        assertThat(plan.line("load-volume")).isEmpty();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.wickwise.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -32,6 +33,15 @@ class RouteSearchTest {
 
         List<Route> everything = new TryingEverything(choices, preferences, stocked).routes();
         assertThat(found).isEqualTo(everything.stream().limit(RUNNERS_UP).toList());
+    }
+
+    @Property(tries = 200)
+    void the_terms_of_the_cost_add_up_to_it(@ForAll @LongRange(min = 1, max = 1_000_000) long seed) {
+        Choices choices = new InventedChoices(seed).choices(3, 5);
+        Preferences preferences = InventedChoices.preferences(List.of(Criterion.COST));
+        for (Route route : new RouteSearch(choices, preferences, Set.of(), false, RUNNERS_UP).routes()) {
+            assertThat(route.cost().sum()).isCloseTo(route.counts()[0], within(1e-9));
+        }
     }
 
     /** Half the seeds keep the order of the shipped preferences, the others any order, with criteria left out. */

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import org.wickwise.Shipped;
 import org.wickwise.column.Band;
-import org.wickwise.plan.Elution.Kept;
+import org.wickwise.plan.Keeping.Flask;
 import org.wickwise.plan.Plan;
 import org.wickwise.substance.Dye;
 
@@ -235,7 +235,7 @@ class PicturesTest {
             assertThat(volume(ticks, peak(curve))).isEqualTo(unit * band.middleMillilitres(), within(unit * 0.01));
         }
         List<Element> bars = DrawnPicture.ofClass(picture.root(), "kept");
-        List<Kept> kept = elution.kept();
+        List<Flask> kept = plan.keeping().orElseThrow().flasks();
         assertThat(bars).hasSameSizeAs(kept);
         for (int i = 0; i < bars.size(); i++) {
             double from = DrawnPicture.number(bars.get(i), "x");

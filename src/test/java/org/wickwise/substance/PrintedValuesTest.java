@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -141,7 +140,9 @@ class PrintedValuesTest {
     }
 
     private static List<Double> strengths(String property, String... solvents) {
-        Map<String, Double> scale = TableCheck.scale(Shipped.data(), property);
-        return Stream.of(solvents).map(scale::get).toList();
+        return Stream.of(solvents)
+                .map(name -> Shipped.data().solvent(name).orElseThrow().number(property))
+                .map(strength -> strength.isPresent() ? Double.valueOf(strength.getAsDouble()) : null)
+                .toList();
     }
 }

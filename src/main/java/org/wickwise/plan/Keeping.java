@@ -1,0 +1,102 @@
+package org.wickwise.plan;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.wickwise.column.Band;
+import org.wickwise.column.Pool;
+import org.wickwise.column.Pools;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.Dye;
+
+/**
+ * What to keep of a route's outflow: for each fraction from which volume to which, so that it holds the wanted purity, and
+ * how pure and how complete it then is. Every dye is taken to be there in the same amount. Volumes are in column volumes
+ * from the first drop of the first step.
+ *
+ * @param flasks in the order of leaving; fractions of dyes that were not measured are left out
+ */
+public record Keeping(List<Flask> flasks) {
+
+    private static final double PER_CENT = 100;
+    private static final double SIGMAS_EACH_SIDE = 3;
+
+    public Keeping {
+        flasks = List.copyOf(flasks);
+    }
+
+    /**
+     * One flask.
+     *
+     * @param step the step it leaves in, from 0
+     * @param dyes what it is meant for, at least one
+     * @param purity share of these dyes in it; empty for dyes that leave together, of which none is pure
+     * @param recovery share of the dye that lands in it; empty for dyes that leave together
+     */
+    public record Flask(
+            int step, List<Dye> dyes, double from, double to, Optional<Double> purity, Optional<Double> recovery) {
+
+        public Flask {
+            dyes = List.copyOf(dyes);
+        }
+
+        /** Whether the wanted purity is reached nowhere. */
+        public boolean isEmpty() {
+            return !(to > from);
+        }
+    }
+
+    /** At the wanted purity of the limits. */
+    static Keeping of(Route route, Judgement judgement) {
+        return of(route, judgement.limit("wanted purity") / PER_CENT);
+    }
+
+    /** @param wantedPurity share, above 0 and below 1 */
+    public static Keeping of(Route route, double wantedPurity) {
+        List<Dye> dyes = List.copyOf(route.elution().bands().keySet());
+        List<Band> bands = dyes.stream().map(route.elution().bands()::get).toList();
+        if (dyes.isEmpty()) {
+            return new Keeping(List.of());
+        }
+        List<Pool> pools = Pools.best(bands, Collections.nCopies(bands.size(), 1.0), wantedPurity);
+        List<Flask> flasks = new ArrayList<>();
+        for (int step = 0; step < route.steps().size(); step++) {
+            for (List<Dye> fraction : route.steps().get(step).fractions()) {
+                if (dyes.containsAll(fraction)) {
+                    flasks.add(
+                            fraction.size() == 1
+                                    ? alone(step, fraction.get(0), dyes, bands, pools)
+                                    : together(step, fraction, route.elution()));
+                }
+            }
+        }
+        return new Keeping(flasks);
+    }
+
+    /** The pool of one dye, without the endless thin ends of its band. */
+    private static Flask alone(int step, Dye dye, List<Dye> dyes, List<Band> bands, List<Pool> pools) {
+        int number = dyes.indexOf(dye);
+        Band band = bands.get(number);
+        Pool pool =
+                pools.stream().filter(one -> one.band() == number).findFirst().orElseThrow();
+        double from =
+                Math.max(pool.fromMillilitres(), band.middleMillilitres() - SIGMAS_EACH_SIDE * band.sigmaMillilitres());
+        double to =
+                Math.min(pool.toMillilitres(), band.middleMillilitres() + SIGMAS_EACH_SIDE * band.sigmaMillilitres());
+        return new Flask(
+                step, List.of(dye), Math.max(0, from), to, Optional.of(pool.purity()), Optional.of(pool.recovery()));
+    }
+
+    private static Flask together(int step, List<Dye> fraction, Elution elution) {
+        double from = fraction.stream()
+                .mapToDouble(dye -> elution.bands().get(dye).fromMillilitres())
+                .min()
+                .orElseThrow();
+        double to = fraction.stream()
+                .mapToDouble(dye -> elution.bands().get(dye).toMillilitres())
+                .max()
+                .orElseThrow();
+        return new Flask(step, fraction, from, to, Optional.empty(), Optional.empty());
+    }
+}
