@@ -40,6 +40,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.bench.Setting;
 import org.wickwise.column.ColumnSizes;
+import org.wickwise.column.Setup;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.rulebook.Wishes;
@@ -546,6 +547,9 @@ class SchemasTest {
                 new Wishes(List.of("zzz"), Map.of(), new Wishes.Cost(0, 0, 0, 0, 0, 0, 0), List.of(2.0)),
                 new BlendWishes(List.of(), 0.2, 0.35, "", 0, new Place("test", 1)),
                 new ColumnSizes(
+                        "",
+                        new Setup.Particles(40, 63),
+                        0.35,
                         150,
                         50,
                         0.2,

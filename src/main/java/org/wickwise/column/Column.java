@@ -1,11 +1,15 @@
 package org.wickwise.column;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
+import org.wickwise.text.Words;
 
 /**
  * The column to be packed.
@@ -43,6 +47,14 @@ public record Column(
     public OptionalDouble bedGrams() {
         OptionalDouble bed = bedMillilitres();
         return bed.isEmpty() ? bed : OptionalDouble.of(bed.getAsDouble() * phase.packedDensityGramsPerMillilitre());
+    }
+
+    /** What the writer says of bore and bed; empty when neither is known. */
+    public Optional<Reason> sizeStated() {
+        List<String> known = new ArrayList<>();
+        boreMillimetres.ifPresent(bore -> known.add("the bore is " + Numbers.plain(bore, 1) + " mm"));
+        bedMillimetres.ifPresent(bed -> known.add("the bed is " + Numbers.plain(bed, 1) + " mm high"));
+        return known.isEmpty() ? Optional.empty() : Optional.of(new Reason.Stated(Words.joined(known), place));
     }
 
     /** "1.4 column volumes (about 21 mL)"; without millilitres when the size is unknown. */

@@ -4,14 +4,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.wickwise.column.Setup.Particles;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 
 /**
  * A published table of columns: how much each takes, and what it is run with. Between two rows loads follow the square of
  * the bore, as the cross-section does; outside the table there is no answer.
  *
+ * @param phaseName what the table was made on
+ * @param grains what size of them it was made on
+ * @param wantedRf at which the wanted dye was run
  * @param bedMillimetres the bed the table is made for
  * @param surfaceFallMillimetresPerMinute how fast the surface of the liquid above the bed falls
  * @param easyGap the gap in Rf from which the larger loads hold
@@ -19,6 +24,9 @@ import org.wickwise.text.Place;
  * @param rows by bore, the narrowest first
  */
 public record ColumnSizes(
+        String phaseName,
+        Particles grains,
+        double wantedRf,
         double bedMillimetres,
         double surfaceFallMillimetresPerMinute,
         double easyGap,
@@ -44,9 +52,14 @@ public record ColumnSizes(
     /** Grams of adsorbent for a gram of mixture. */
     public record AdsorbentRatio(double easy, double usual, double hard, String source) {}
 
+    /** Whether the table gives no load at a gap. */
+    public boolean isTooNarrow(double gap) {
+        return Numbers.steady(gap) < narrowGap;
+    }
+
     /** The narrowest column of the table that takes a load at a gap; empty when none does, or the gap is too narrow. */
     public Optional<Row> smallestFor(double loadMilligrams, double gap) {
-        return gap < narrowGap
+        return isTooNarrow(gap)
                 ? Optional.empty()
                 : rows.stream().filter(row -> load(row, gap) >= loadMilligrams).findFirst();
     }
@@ -57,7 +70,7 @@ public record ColumnSizes(
      * @return empty when the bore lies outside the table or the gap is too narrow
      */
     public OptionalDouble capacityMilligrams(double boreMillimetres, double bedHeightMillimetres, double gap) {
-        if (gap < narrowGap) {
+        if (isTooNarrow(gap)) {
             return OptionalDouble.empty();
         }
         OptionalDouble atItsBed = atBore(boreMillimetres, row -> load(row, gap));
@@ -87,8 +100,18 @@ public record ColumnSizes(
         return atBore(boreMillimetres, Row::fractionMillilitres);
     }
 
+    /** The eluent in millilitres that wets a bed and elutes it; empty when the bore lies outside the table. */
+    public OptionalDouble eluentMillilitres(double boreMillimetres) {
+        return atBore(boreMillimetres, Row::eluentMillilitres);
+    }
+
+    /** Flow in millilitres per minute at which the table is run; for any bore. */
+    public double flowMillilitresPerMinute(double boreMillimetres) {
+        return Percolation.millilitresPerMinute(surfaceFallMillimetresPerMinute / 10, boreMillimetres);
+    }
+
     private double load(Row row, double gap) {
-        return gap >= easyGap ? row.easyLoadMilligrams() : row.narrowLoadMilligrams();
+        return Numbers.steady(gap) >= easyGap ? row.easyLoadMilligrams() : row.narrowLoadMilligrams();
     }
 
     private OptionalDouble atBore(double bore, ToDoubleFunction<Row> column) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 
 /**
@@ -30,6 +31,12 @@ public record Setup(
 
         public double meanMicrometres() {
             return (fromMicrometres + toMicrometres) / 2;
+        }
+
+        /** "63 to 200 um". */
+        public String shown() {
+            return Numbers.plain(fromMicrometres, 1)
+                    + (fromMicrometres == toMicrometres ? "" : " to " + Numbers.plain(toMicrometres, 1)) + " um";
         }
     }
 

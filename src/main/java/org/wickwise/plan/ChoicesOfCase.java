@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.wickwise.column.ColumnSizes;
 import org.wickwise.plan.Choices.Packing;
 import org.wickwise.plan.Choices.Pourable;
 import org.wickwise.plan.Choices.Reach;
@@ -35,10 +36,12 @@ final class ChoicesOfCase {
     private final Map<Eluent, Map<Dye, RetardationFactor>> retardations = new HashMap<>();
     private final Set<Conclusion.LeavesBefore> leavesBefore;
     private final List<MayPack> packings;
+    private final Flow flow;
 
-    private ChoicesOfCase(Judgement judgement, Burden burden) {
+    private ChoicesOfCase(Judgement judgement, Burden burden, ColumnSizes sizes) {
         this.judgement = judgement;
         this.burden = burden;
+        this.flow = new Flow(judgement, sizes);
         this.supply = new Supply(judgement);
         this.dyes = judgement.judged().dyes();
         judgement.all(Behaves.class).forEach(behaves -> behaviours
@@ -53,8 +56,8 @@ final class ChoicesOfCase {
         this.packings = judgement.all(MayPack.class);
     }
 
-    static Choices of(Judgement judgement, Burden burden) {
-        return new ChoicesOfCase(judgement, burden).choices();
+    static Choices of(Judgement judgement, Burden burden, ColumnSizes sizes) {
+        return new ChoicesOfCase(judgement, burden, sizes).choices();
     }
 
     private Choices choices() {
@@ -85,7 +88,7 @@ final class ChoicesOfCase {
                 burden.of(eluent),
                 supply.heldColumnVolumes(eluent),
                 supply.pricePerColumnVolume(eluent),
-                new Flow(judgement).minutesPerColumnVolume(eluent).orElse(0),
+                flow.minutesPerColumnVolume(eluent).orElse(0),
                 packings(eluent));
     }
 

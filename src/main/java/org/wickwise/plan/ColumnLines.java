@@ -5,29 +5,30 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.wickwise.column.Bed;
 import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.LoadPlug;
-import org.wickwise.column.Setup.Drive;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.strip.Apart.MeasuredGap;
-import org.wickwise.strip.Movement.Measured;
+import org.wickwise.strip.Movement;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
-/** How large the column must be, how much it takes, in what portions to collect, and how long it runs. */
+/** How large the column must be, how much it takes, and in what portions to collect. */
 final class ColumnLines {
 
     private final Judgement judgement;
     private final Route route;
     private final ColumnSizes sizes;
     private final Column column;
-    private final Flow flow;
+    private final OptionalDouble load;
     private final List<PlanLine> lines = new ArrayList<>();
 
     ColumnLines(Judgement judgement, Route route, ColumnSizes sizes) {
@@ -35,15 +36,14 @@ final class ColumnLines {
         this.route = route;
         this.sizes = sizes;
         this.column = judgement.judged().column();
-        this.flow = new Flow(judgement);
+        this.load = judgement.judged().load().milligrams();
     }
 
     List<PlanLine> lines() {
         narrowestGap().ifPresent(this::size);
-        plug();
+        judgement.judged().load().millilitres().ifPresent(this::plug);
         fractions();
-        flow();
-        slowing();
+        lines.addAll(new FlowLines(judgement, route, new Flow(judgement, sizes)).lines());
         return lines;
     }
 
@@ -71,146 +71,143 @@ final class ColumnLines {
     }
 
     private void size(MeasuredGap gap) {
-        OptionalDouble load = judgement.judged().load().milligrams();
         String at = "at the narrowest gap the plan relies on, " + Numbers.fixed(gap.gap(), 2) + " (" + names(gap) + ")";
-        if (gap.gap() < sizes.narrowGap()) {
+        if (sizes.isTooNarrow(gap.gap())) {
             add(
                     "size",
                     "No table gives a load " + at
                             + "; load very little, and look for an eluent that parts them better.",
                     gap,
                     Section.PACKING);
-            return;
-        }
-        capacity(gap, at);
-        if (load.isPresent() && column.boreMillimetres().isEmpty()) {
-            OptionalDouble bore = sizes.boreMillimetresFor(load.getAsDouble(), gap.gap());
-            String text = "For " + Numbers.plain(load.getAsDouble(), 1) + " mg " + at + ", take a bore of "
-                    + (bore.isPresent()
-                            ? "about " + Numbers.plain(bore.getAsDouble(), 0) + " mm and a bed of "
-                                    + Numbers.plain(sizes.bedMillimetres(), 0) + " mm."
-                            : "more than the table's widest, " + Numbers.plain(sizes.widestMillimetres(), 0)
-                                    + " mm, or share the load between several runs.");
-            add("size", text, gap, Section.PACKING);
+        } else if (column.boreMillimetres().isPresent()) {
+            given(column.boreMillimetres().getAsDouble(), gap, at);
+        } else {
+            load.ifPresent(milligrams -> wanted(milligrams, gap, at));
         }
     }
 
-    private void capacity(MeasuredGap gap, String at) {
-        if (column.boreMillimetres().isEmpty() || column.bedMillimetres().isEmpty()) {
-            return;
-        }
-        double bore = column.boreMillimetres().getAsDouble();
-        OptionalDouble capacity =
-                sizes.capacityMilligrams(bore, column.bedMillimetres().getAsDouble(), gap.gap());
+    /** Which bore to take for a load. */
+    private void wanted(double milligrams, MeasuredGap gap, String at) {
+        OptionalDouble bore = sizes.boreMillimetresFor(milligrams, gap.gap());
+        String take = bore.isEmpty()
+                ? "share the load between several runs: the table's widest column, "
+                        + Numbers.plain(sizes.widestMillimetres(), 0) + " mm, does not take it."
+                : "take a bore of about " + boreAndBed(bore.getAsDouble()) + ", and have about "
+                        + Numbers.poured(
+                                sizes.eluentMillilitres(bore.getAsDouble()).orElseThrow())
+                        + " mL of eluent." + madeOnOther();
+        add("size", "For " + Numbers.plain(milligrams, 1) + " mg " + at + ", " + take, gap, Section.PACKING);
+    }
+
+    private String boreAndBed(double bore) {
+        return Numbers.plain(Math.ceil(Numbers.steady(bore)), 0) + " mm and a bed of "
+                + Numbers.plain(sizes.bedMillimetres(), 0) + " mm";
+    }
+
+    /** What a bore takes, and whether that is enough. */
+    private void given(double bore, MeasuredGap gap, String at) {
+        OptionalDouble capacity = sizes.capacityMilligrams(bore, bedMillimetres(), gap.gap());
         if (capacity.isEmpty()) {
             add(
                     "size",
                     "A bore of " + Numbers.plain(bore, 1) + " mm lies outside the table of column sizes ("
                             + Numbers.plain(sizes.narrowestMillimetres(), 0) + " to "
                             + Numbers.plain(sizes.widestMillimetres(), 0)
-                            + " mm), so no load is given; go by the ratio of "
-                            + ratioWords() + ".",
+                            + " mm), so no load is given; go by the weight of adsorbent for each gram of mixture"
+                            + ratio() + ".",
                     gap,
                     Section.PACKING);
             return;
         }
-        OptionalDouble load = judgement.judged().load().milligrams();
-        String takes = "about " + Numbers.poured(capacity.getAsDouble()) + " mg of mixture " + at;
+        String takes = (column.bedMillimetres().isPresent()
+                        ? "this bed takes about "
+                        : "a bed of " + Numbers.plain(sizes.bedMillimetres(), 0) + " mm in this bore takes about ")
+                + Numbers.poured(capacity.getAsDouble()) + " mg of mixture " + at;
         if (load.isEmpty()) {
-            add("size", "This bed takes " + takes + ".", gap, Section.PACKING);
+            add("size", Words.capital(takes) + "." + madeOnOther(), gap, Section.PACKING);
         } else if (load.getAsDouble() <= capacity.getAsDouble()) {
             add(
                     "size",
-                    "This bed takes " + takes + "; your load of " + Numbers.plain(load.getAsDouble(), 1)
-                            + " mg is within that" + ratio(load.getAsDouble()) + ".",
+                    Words.capital(takes) + "; your load of " + Numbers.plain(load.getAsDouble(), 1)
+                            + " mg is within that" + ratio() + "." + madeOnOther(),
                     gap,
                     Section.PACKING);
         } else {
-            OptionalDouble wider = sizes.boreMillimetresFor(load.getAsDouble(), gap.gap());
             add(
                     "overload",
-                    "Your load of " + Numbers.plain(load.getAsDouble(), 1) + " mg is too much: this bed takes " + takes
+                    "Your load of " + Numbers.plain(load.getAsDouble(), 1) + " mg is too much: " + takes
                             + ". Share it between "
                             + Numbers.plain(Math.ceil(load.getAsDouble() / capacity.getAsDouble()), 0) + " runs"
-                            + (wider.isPresent()
-                                    ? ", or take a bore of about " + Numbers.plain(wider.getAsDouble(), 0)
-                                            + " mm and a bed of " + Numbers.plain(sizes.bedMillimetres(), 0) + " mm."
-                                    : "."),
+                            + orLarger(bore, capacity.getAsDouble(), gap) + "." + madeOnOther(),
                     gap,
                     Section.DOUBTS);
         }
     }
 
-    private String ratio(double loadMilligrams) {
-        return ", " + Numbers.poured(Bed.adsorbentRatio(column.bedGrams().orElseThrow(), loadMilligrams)) + " g of "
-                + column.phaseName() + " for each gram (" + ratioWords() + ")";
+    private double bedMillimetres() {
+        return column.bedMillimetres().orElse(sizes.bedMillimetres());
     }
 
-    private String ratioWords() {
-        return "usual " + Numbers.plain(sizes.ratio().usual(), 0) + ":1, easy pairs "
+    private String orLarger(double bore, double capacity, MeasuredGap gap) {
+        OptionalDouble enough = sizes.boreMillimetresFor(load.getAsDouble(), gap.gap());
+        if (enough.isEmpty()) {
+            return "";
+        }
+        return enough.getAsDouble() <= bore
+                ? ", or pack a bed of " + Numbers.plain(Math.ceil(bedMillimetres() * load.getAsDouble() / capacity), 0)
+                        + " mm"
+                : ", or take a bore of about " + boreAndBed(enough.getAsDouble());
+    }
+
+    /** Where the table was made on something else, it promises too much. */
+    private String madeOnOther() {
+        List<String> other = new ArrayList<>();
+        if (!column.phaseName().equals(sizes.phaseName())) {
+            other.add(sizes.phaseName());
+        }
+        if (column.setup()
+                .particles()
+                .filter(grains -> grains.meanMicrometres() > sizes.grains().toMicrometres())
+                .isPresent()) {
+            other.add("finer grains (" + sizes.grains().shown() + ")");
+        }
+        return other.isEmpty() ? "" : " The table was made on " + String.join(" of ", other) + "; stay well below it.";
+    }
+
+    private String ratio() {
+        OptionalDouble grams = column.bedGrams();
+        String yours = grams.isPresent() && load.isPresent()
+                ? ", " + Numbers.poured(Bed.adsorbentRatio(grams.getAsDouble(), load.getAsDouble())) + " g of "
+                        + column.phaseName() + " for each gram"
+                : "";
+        return yours + " (usual " + Numbers.plain(sizes.ratio().usual(), 0) + ":1, easy pairs "
                 + Numbers.plain(sizes.ratio().easy(), 0) + ":1, hard ones "
-                + Numbers.plain(sizes.ratio().hard(), 0)
-                + ":1";
+                + Numbers.plain(sizes.ratio().hard(), 0) + ":1)";
     }
 
     private void add(String label, String text, MeasuredGap gap, Section section) {
         List<Reason> grounds = new ArrayList<>(List.of(gap.reason(), sizes.reason()));
-        judgement
-                .judged()
-                .load()
-                .milligrams()
-                .ifPresent(load -> grounds.add(new Reason.Stated(
-                        "the load is " + Numbers.plain(load, 1) + " mg",
-                        judgement.judged().load().place())));
+        load.ifPresent(milligrams -> grounds.add(new Reason.Stated(
+                "the load is " + Numbers.plain(milligrams, 1) + " mg",
+                judgement.judged().load().place())));
+        column.sizeStated().ifPresent(grounds::add);
         lines.add(new PlanLine(
                 label,
                 section,
                 text,
                 new Reason.Calculated(
                         text,
-                        "load of the table at this gap, between its rows as the square of the bore, and as the height of the"
-                                + " bed; ratio of adsorbent: " + sizes.ratio().source(),
+                        "the table's load for a gap of "
+                                + Numbers.plain(
+                                        Numbers.steady(gap.gap()) >= sizes.easyGap()
+                                                ? sizes.easyGap()
+                                                : sizes.narrowGap(),
+                                        2)
+                                + " or more, between its rows as the square of the bore, times bed height / "
+                                + Numbers.plain(sizes.bedMillimetres(), 0) + " mm; ratio of adsorbent: "
+                                + sizes.ratio().source(),
                         sizes.source(),
                         grounds)));
-    }
-
-    /** How much of the bed the load soaks into, by the dye that moves most in what it is loaded in. */
-    private void plug() {
-        OptionalDouble load = judgement.judged().load().millilitres();
-        OptionalDouble columnVolume = column.columnVolumeMillilitres();
-        Eluent packing = route.packing().packing();
-        Optional<Measured> fastest = judgement.judged().dyes().stream()
-                .flatMap(dye -> judgement.measured(dye, packing).stream())
-                .max(Comparator.comparingDouble(Measured::value));
-        if (load.isEmpty()
-                || columnVolume.isEmpty()
-                || fastest.isEmpty()
-                || fastest.get().value() == 0) {
-            return;
-        }
-        Limit most = judgement.limits().get("widest load");
-        double k = fastest.get().retardationFactor().retentionFactor();
-        double percent = 100
-                * LoadPlug.of(load.getAsDouble(), columnVolume.getAsDouble(), k).shareOfBed();
-        boolean wide = percent > most.value();
-        String text = "A load of " + Numbers.plain(load.getAsDouble(), 1) + " mL in " + packing + " fills about "
-                + Numbers.poured(percent) + " % of the bed"
-                + (wide ? ": too much for narrow bands. Concentrate it, or load it dry." : ".");
-        lines.add(new PlanLine(
-                "load-volume",
-                wide ? Section.DOUBTS : Section.PACKING,
-                text,
-                new Reason.Calculated(
-                        text,
-                        "share of the bed = V_load / (V0 (1 + k)), k " + Numbers.fixed(k, 1) + " of "
-                                + fastest.get().dye(),
-                        "standard plate theory",
-                        List.of(
-                                fastest.get().reason(),
-                                most.reason(),
-                                new Reason.Stated(
-                                        "the load is " + Numbers.plain(load.getAsDouble(), 1) + " mL",
-                                        judgement.judged().load().place())))));
     }
 
     private void fractions() {
@@ -225,104 +222,65 @@ final class ColumnLines {
                     Section.PACKING,
                     text,
                     new Reason.Calculated(
-                            text, "fraction of the table at this bore", sizes.source(), List.of(sizes.reason()))));
+                            text,
+                            "the table's fraction, between its rows as the square of the bore",
+                            sizes.source(),
+                            Stream.concat(Stream.of(sizes.reason()), column.sizeStated().stream())
+                                    .toList())));
         });
     }
 
-    private void flow() {
-        List<Eluent> poured =
-                route.steps().stream().map(Step::eluent).distinct().toList();
-        Optional<Eluent> slowest = poured.stream()
-                .filter(eluent -> flow.millilitresPerMinute(eluent).isPresent())
-                .min(Comparator.comparingDouble(
-                        eluent -> flow.millilitresPerMinute(eluent).orElseThrow()));
-        boolean allKnown = poured.stream()
-                .allMatch(eluent -> flow.minutesPerColumnVolume(eluent).isPresent());
-        if (slowest.isEmpty() || !allKnown) {
+    /** How much of the bed a load in so much of the packing liquid fills. */
+    private void plug(double millilitres) {
+        Eluent packing = route.packing().packing();
+        List<Dye> dyes = judgement.judged().dyes();
+        Optional<Movement> leastHeld = dyes.stream()
+                .flatMap(dye -> judgement.movement(dye, packing).stream())
+                .filter(movement -> movement.retardation().isPresent())
+                .max(Comparator.comparingDouble(ColumnLines::highest).thenComparing(Movement::dye));
+        boolean allKnown = dyes.stream()
+                .allMatch(dye -> judgement.retardation(dye, packing).isPresent());
+        OptionalDouble columnVolume = column.columnVolumeMillilitres();
+        if (leastHeld.isEmpty() || !allKnown || columnVolume.isEmpty()) {
             return;
         }
-        Eluent first = poured.get(0);
-        String text = "Expect about " + perMinute(first) + " of " + first
-                + (slowest.get().equals(first) ? "" : ", and " + perMinute(slowest.get()) + " of " + slowest.get())
-                + measuredOrGravity();
-        lines.add(new PlanLine("flow", Section.PACKING, text, flow.reason(slowest.get(), text)));
-        time();
-        pressure();
-    }
-
-    private String perMinute(Eluent eluent) {
-        return Numbers.poured(flow.millilitresPerMinute(eluent).orElseThrow()) + " mL a minute";
-    }
-
-    private String measuredOrGravity() {
-        return column.setup().flowMillilitresPerMinute().isPresent()
-                ? ", as you measured."
-                : " by gravity (estimated).";
-    }
-
-    private void time() {
-        double minutes = 0;
-        List<String> terms = new ArrayList<>();
-        for (int i = 0; i < route.steps().size(); i++) {
-            Eluent eluent = route.steps().get(i).eluent();
-            double step = route.elution().poured().get(i)
-                    * flow.minutesPerColumnVolume(eluent).orElseThrow();
-            minutes += step;
-            terms.add(eluent + " " + Numbers.plain(step, 0));
-        }
-        String text =
-                "The steps take about " + Numbers.poured(minutes) + " minutes in all; packing and loading come on top.";
+        double highest = highest(leastHeld.get());
+        double share = LoadPlug.of(millilitres, columnVolume.getAsDouble(), (1 - highest) / highest)
+                .shareOfBed();
+        Limit most = judgement.limits().get("widest load");
+        String fills =
+                Numbers.plain(millilitres, 2) + " mL of " + packing + " with the mixture in it fill at most about "
+                        + Numbers.poured(100 * Math.min(1, share)) + " % of the bed ("
+                        + leastHeld.get().dye()
+                        + " is held least)";
+        boolean wide = 100 * share > most.value();
+        String text = wide
+                ? fills + ", which widens the bands: take the mixture up in less, or load it dry on a little "
+                        + column.phaseName() + "."
+                : fills + "; that is narrow enough.";
+        List<Reason> grounds = new ArrayList<>(List.of(
+                new Reason.Stated(
+                        "the load is " + Numbers.plain(millilitres, 2) + " mL",
+                        judgement.judged().load().place()),
+                leastHeld.get().reason(),
+                most.reason()));
+        column.sizeStated().ifPresent(grounds::add);
         lines.add(new PlanLine(
-                "time",
-                Section.PACKING,
+                "load-volume",
+                wide ? Section.DOUBTS : Section.PACKING,
                 text,
                 new Reason.Calculated(
                         text,
-                        "time = volume / flow, in minutes: " + String.join(" + ", terms),
-                        "by definition",
-                        route.steps().stream()
-                                .map(Step::eluent)
-                                .distinct()
-                                .map(eluent -> flow.reason(eluent, "flow of " + eluent + ": " + perMinute(eluent)))
-                                .toList())));
+                        "load / (column volume (1 + k)) = load x Rf / column volume, with the high end of Rf, "
+                                + Numbers.fixed(highest, 3) + ": " + Numbers.plain(millilitres, 2) + " x "
+                                + Numbers.fixed(highest, 3) + " / " + Numbers.fixed(columnVolume.getAsDouble(), 1),
+                        "standard plate theory, before dispersion",
+                        grounds)));
     }
 
-    private void pressure() {
-        if (column.setup().drive().filter(Drive.PRESSURE::equals).isPresent()) {
-            String text =
-                    "Glass that was not made for pressure must not be pressurised; a few kilopascal from a hand pump are"
-                            + " enough, behind a shield, and never with a chipped or scratched tube.";
-            lines.add(new PlanLine(
-                    "pressure",
-                    Section.SAFETY,
-                    text,
-                    new Reason.Stated(
-                            "the column is run by pressure", column.setup().place())));
-        }
-    }
-
-    /** Steps at which the flow falls markedly. */
-    private void slowing() {
-        Limit most = judgement.limits().get("change of flow to mention");
-        for (int i = 1; i < route.steps().size(); i++) {
-            Eluent before = route.steps().get(i - 1).eluent();
-            Eluent after = route.steps().get(i).eluent();
-            OptionalDouble slower = flow.timesSlower(before, after);
-            if (slower.isPresent() && slower.getAsDouble() >= most.value()) {
-                String text = "From " + before + " to " + after + " the flow falls to about 1/"
-                        + Numbers.plain(slower.getAsDouble(), 1)
-                        + ": do not push it, and do not take it for a blocked bed.";
-                lines.add(new PlanLine(
-                        "slower-" + (i + 1),
-                        Section.STEPS,
-                        text,
-                        new Reason.Calculated(
-                                text,
-                                "ratio of the viscosities of the thickest parts",
-                                "Darcy's law",
-                                List.of(most.reason(), flow.viscosity(before), flow.viscosity(after)))));
-            }
-        }
+    /** The high end of a dye's Rf: the careful end for what is to be held. */
+    private static double highest(Movement movement) {
+        return movement.retardation().orElseThrow().highest();
     }
 
     private static String names(MeasuredGap gap) {

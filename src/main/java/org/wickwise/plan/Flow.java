@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wickwise.column.Column;
+import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Percolation;
 import org.wickwise.column.Setup.Drive;
 import org.wickwise.column.Setup.Particles;
@@ -16,28 +17,33 @@ import org.wickwise.substance.TableValue;
 import org.wickwise.text.Numbers;
 
 /**
- * How fast an eluent runs through the column: as somebody measured, or as gravity drives it through the grains. A blend
+ * How fast an eluent runs through the column: as somebody measured, as gravity drives it through the grains, or by pressure
+ * as the table of column sizes is run, unless that takes more than a gentle pressure. A blend
  * is taken to be as viscous as its most viscous part, which is careful except for some blends that are thicker than both.
  */
 final class Flow {
 
     private static final String VISCOSITY = "viscosity";
     private static final String DENSITY = "density";
+    private static final String GENTLE = "gentle pressure limit";
+    private static final double PASCALS_PER_KILOPASCAL = 1000;
     private static final String DARCY =
             "Darcy's law with the Kozeny-Carman permeability, u = dP dp^2 e^3 / (180 eta L (1 - e)^2), from memory";
 
     private final Judgement judgement;
     private final Column column;
+    private final ColumnSizes sizes;
 
-    Flow(Judgement judgement) {
+    Flow(Judgement judgement, ColumnSizes sizes) {
         this.judgement = judgement;
+        this.sizes = sizes;
         this.column = judgement.judged().column();
     }
 
     /** In millilitres per minute; empty where something it needs is not known. */
     OptionalDouble millilitresPerMinute(Eluent eluent) {
         OptionalDouble measured = column.setup().flowMillilitresPerMinute();
-        return measured.isPresent() ? measured : byGravity(eluent);
+        return measured.isPresent() ? measured : isRunBy(Drive.GRAVITY) ? byGravity(eluent) : byPressure(eluent);
     }
 
     OptionalDouble minutesPerColumnVolume(Eluent eluent) {
@@ -57,28 +63,48 @@ final class Flow {
                 : OptionalDouble.of(Percolation.pressureRatio(number(one.get()), number(other.get())));
     }
 
+    private boolean isRunBy(Drive drive) {
+        return column.setup().drive().filter(drive::equals).isPresent();
+    }
+
     private OptionalDouble byGravity(Eluent eluent) {
-        Optional<Particles> particles = column.setup().particles();
-        Optional<TableValue> viscosity = thickest(eluent);
         OptionalDouble density = density(eluent);
-        boolean known = column.setup().drive().filter(Drive.GRAVITY::equals).isPresent()
-                && particles.isPresent()
-                && column.setup().headMillimetres().isPresent()
-                && column.boreMillimetres().isPresent()
-                && column.bedMillimetres().isPresent()
-                && viscosity.isPresent()
-                && density.isPresent();
-        if (!known) {
+        OptionalDouble head = column.setup().headMillimetres();
+        if (column.bedMillimetres().isEmpty() || head.isEmpty() || density.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double bed = column.bedMillimetres().orElseThrow();
-        double pascals =
-                Percolation.headPascals(bed + column.setup().headMillimetres().getAsDouble(), density.getAsDouble());
+        double liquid = column.bedMillimetres().getAsDouble() + head.getAsDouble();
+        return under(Percolation.headPascals(liquid, density.getAsDouble()), eluent);
+    }
+
+    private OptionalDouble byPressure(Eluent eluent) {
+        OptionalDouble gentle = isRunBy(Drive.PRESSURE)
+                ? under(PASCALS_PER_KILOPASCAL * judgement.limit(GENTLE), eluent)
+                : OptionalDouble.empty();
+        return gentle.isEmpty()
+                ? gentle
+                : OptionalDouble.of(Math.min(
+                        gentle.getAsDouble(),
+                        sizes.flowMillilitresPerMinute(column.boreMillimetres().orElseThrow())));
+    }
+
+    /** The flow in a real bed under a pressure; empty where bore, bed, grains or a viscosity is not known. */
+    private OptionalDouble under(double pascals, Eluent eluent) {
+        Optional<Particles> particles = column.setup().particles();
+        Optional<TableValue> viscosity = thickest(eluent);
+        if (particles.isEmpty()
+                || viscosity.isEmpty()
+                || column.boreMillimetres().isEmpty()
+                || column.bedMillimetres().isEmpty()) {
+            return OptionalDouble.empty();
+        }
         double surface = new Percolation(
-                        particles.get().meanMicrometres(), judgement.limit("share of a bed between its grains"), bed)
+                        particles.get().meanMicrometres(),
+                        judgement.limit("share of a bed between its grains"),
+                        column.bedMillimetres().getAsDouble())
                 .surfaceCentimetresPerMinute(pascals, number(viscosity.get()));
         return OptionalDouble.of(Percolation.millilitresPerMinute(
-                        surface, column.boreMillimetres().orElseThrow())
+                        surface, column.boreMillimetres().getAsDouble())
                 / judgement.limit("slowness of a real bed"));
     }
 
@@ -92,18 +118,33 @@ final class Flow {
         }
         List<Reason> grounds = new ArrayList<>();
         thickest(eluent).ifPresent(value -> grounds.add(value.reason()));
-        eluent.parts().forEach(part -> part.solvent().value(DENSITY).ifPresent(value -> grounds.add(value.reason())));
+        boolean gravity = isRunBy(Drive.GRAVITY);
+        if (gravity) {
+            eluent.parts()
+                    .forEach(part -> part.solvent().value(DENSITY).ifPresent(value -> grounds.add(value.reason())));
+        } else {
+            grounds.add(judgement.limits().get(GENTLE).reason());
+            grounds.add(sizes.reason());
+        }
         grounds.add(judgement.limits().get("share of a bed between its grains").reason());
         grounds.add(judgement.limits().get("slowness of a real bed").reason());
-        Particles grains = column.setup().particles().orElseThrow();
-        String formula = "head = bed + liquid above = "
-                + Numbers.plain(
-                        column.bedMillimetres().orElseThrow()
-                                + column.setup().headMillimetres().orElseThrow(),
-                        0)
-                + " mm; grains of " + Numbers.plain(grains.meanMicrometres(), 0)
-                + " um; divided by the slowness of a real bed";
+        String grains = column.setup().particles().orElseThrow().shown();
+        grounds.add(new Reason.Stated(
+                "the column is run by " + (gravity ? "gravity" : "pressure") + " and its grains are " + grains
+                        + (gravity ? "; " + head() + " mm of liquid stand above the bed" : ""),
+                column.setup().place()));
+        column.sizeStated().ifPresent(grounds::add);
+        String mean = Numbers.plain(column.setup().particles().orElseThrow().meanMicrometres(), 0);
+        String driven = gravity
+                ? "dP = density g (bed + liquid above)"
+                : "dP = the gentle pressure limit; not faster than the surface falls in the table, "
+                        + Numbers.plain(sizes.surfaceFallMillimetresPerMinute(), 1) + " mm a minute";
+        String formula = driven + "; dp = " + mean + " um; divided by the slowness of a real bed";
         return new Reason.Calculated(statement, formula, DARCY, grounds);
+    }
+
+    private String head() {
+        return Numbers.plain(column.setup().headMillimetres().orElseThrow(), 0);
     }
 
     /** The table value of the thickest part, which stands for the eluent's viscosity. */

@@ -37,11 +37,11 @@ public final class Planner {
 
     /** The best route of a judged case; empty when none is sound. */
     public Optional<Route> route(Judgement judgement) {
-        return best(ChoicesOfCase.of(judgement, burden), Set.of(), true);
+        return best(ChoicesOfCase.of(judgement, burden, columnSizes), Set.of(), true);
     }
 
     public Plan plan(Judgement judgement) {
-        Choices choices = ChoicesOfCase.of(judgement, burden);
+        Choices choices = ChoicesOfCase.of(judgement, burden, columnSizes);
         Optional<Route> route = best(choices, Set.of(), true);
         List<PlanLine> lines = new ArrayList<>();
         if (route.isPresent()) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.ColumnSizes.AdsorbentRatio;
 import org.wickwise.column.ColumnSizes.Row;
+import org.wickwise.column.Setup.Particles;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
@@ -18,6 +19,9 @@ final class ColumnSizesReader {
 
     private static final Set<String> KEYS = Set.of(
             "source",
+            "stationary phase",
+            "particle um",
+            "wanted Rf",
             "bed mm",
             "surface falls mm per min",
             "easy gap",
@@ -63,6 +67,9 @@ final class ColumnSizesReader {
                     "between rows the program interpolates; one row is no table");
         }
         return new ColumnSizes(
+                fields.requiredText("stationary phase"),
+                grains(fields),
+                aboveZero(fields, "wanted Rf"),
                 aboveZero(fields, "bed mm"),
                 aboveZero(fields, "surface falls mm per min"),
                 aboveZero(fields, "easy gap"),
@@ -71,6 +78,21 @@ final class ColumnSizesReader {
                 ratio(fields),
                 fields.requiredText("source"),
                 fields.place());
+    }
+
+    private Particles grains(Fields fields) {
+        List<Double> sizes = fields.texts("particle um").stream()
+                .flatMap(size -> fields.numberIn(size).stream().boxed())
+                .toList();
+        if (sizes.size() == 2 && sizes.get(0) > 0 && sizes.get(0) <= sizes.get(1)) {
+            return new Particles(sizes.get(0), sizes.get(1));
+        }
+        problems.add(
+                fields.placeOf("particle um"),
+                "`particle um` does not give the size of the grains that the table was made on",
+                "the smaller and the larger size in micrometres, as in `particle um: [40, 63]`",
+                "take them from the source of the table");
+        return new Particles(1, 1);
     }
 
     private AdsorbentRatio ratio(Fields fields) {

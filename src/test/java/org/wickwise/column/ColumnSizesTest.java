@@ -29,6 +29,7 @@ class ColumnSizesTest {
         assertThat(TABLE.capacityMilligrams(bore, 150, 0.2)).hasValue(easyLoad);
         assertThat(TABLE.capacityMilligrams(bore, 150, 0.1)).hasValue(narrowLoad);
         assertThat(TABLE.fractionMillilitres(bore)).hasValue(fraction);
+        assertThat(TABLE.eluentMillilitres(bore)).hasValue(eluent);
         assertThat(TABLE.smallestFor(easyLoad, 0.2).orElseThrow().boreMillimetres())
                 .isEqualTo(bore);
         assertThat(TABLE.smallestFor(narrowLoad, 0.1).orElseThrow().eluentMillilitres())
@@ -43,6 +44,29 @@ class ColumnSizesTest {
         assertThat(TABLE.capacityMilligrams(8, 150, 0.3)).isEmpty();
         assertThat(TABLE.capacityMilligrams(60, 150, 0.3)).isEmpty();
         assertThat(TABLE.boreMillimetresFor(2501, 0.3)).isEmpty();
+    }
+
+    @Test
+    void a_gap_of_a_tenth_is_a_tenth_however_it_was_subtracted() {
+        assertThat(0.35 - 0.25).isLessThan(0.1);
+        assertThat(0.35 - 0.15).isLessThan(0.2);
+        assertThat(TABLE.capacityMilligrams(20, 150, 0.35 - 0.25)).hasValue(160);
+        assertThat(TABLE.capacityMilligrams(20, 150, 0.35 - 0.15)).hasValue(400);
+    }
+
+    @Test
+    void between_two_rows_eluent_and_fraction_follow_the_square_of_the_bore() {
+        double halfway = Math.sqrt((10 * 10 + 20 * 20) / 2.0);
+        assertThat(TABLE.eluentMillilitres(halfway).orElseThrow()).isCloseTo(150, within(1e-9));
+        assertThat(TABLE.fractionMillilitres(halfway).orElseThrow()).isCloseTo(7.5, within(1e-9));
+    }
+
+    @Test
+    void the_table_says_what_it_was_made_on_and_how_fast_it_is_run() {
+        assertThat(TABLE.phaseName()).isEqualTo("silica");
+        assertThat(TABLE.grains()).isEqualTo(new Setup.Particles(40, 63));
+        assertThat(TABLE.wantedRf()).isEqualTo(0.35);
+        assertThat(TABLE.flowMillilitresPerMinute(20)).isCloseTo(15.9593, within(1e-4));
     }
 
     @Test
