@@ -2,15 +2,21 @@ package org.wickwise.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.report.JsonReport;
+import org.wickwise.report.LessonText;
 import org.wickwise.report.MarkdownReport;
 import org.wickwise.report.ReasonText;
 import org.wickwise.report.TextReport;
+import org.wickwise.rulebook.Lessons;
+import org.wickwise.rulebook.Rulebook;
+import org.wickwise.substance.SolventData;
 import org.wickwise.substance.SolventDataReader;
 import org.wickwise.why.Answers;
+import org.wickwise.why.Lesson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -37,6 +43,19 @@ import picocli.CommandLine.Spec;
         })
 final class WhyCommand implements Callable<Integer> {
 
+    /** The shapes an answer can take. */
+    enum Shape {
+        TEXT,
+        MARKDOWN,
+        JSON,
+        LESSON;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
     @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
     private Path caseFile;
 
@@ -49,10 +68,10 @@ final class WhyCommand implements Callable<Integer> {
 
     @Option(
             names = "--as",
-            paramLabel = "FORM",
+            paramLabel = "SHAPE",
             defaultValue = "text",
-            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
-    private Form form;
+            description = "the shape of the answer: ${COMPLETION-CANDIDATES} (default: text)")
+    private Shape shape;
 
     @Spec
     private CommandSpec spec;
@@ -60,35 +79,37 @@ final class WhyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Plan plan = Workbench.planFor(caseFile);
-        Answers answers =
-                new Answers(plan, SolventDataReader.read(Workbench.home().resolve("solvent-data")));
+        Path home = Workbench.home();
+        SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
+        Answers answers = new Answers(plan, data);
         String question = String.join(" ", words);
         String answer = question.isBlank()
                 ? whatCanBeAsked(plan, answers)
-                : answer(question, answers.to(question, caseFile.toString()));
+                : shown(question, answers.to(question, caseFile.toString()), plan, data);
         spec.commandLine().getOut().print(answer);
         spec.commandLine().getOut().flush();
         return ExitCodes.PLANNED;
     }
 
-    private String answer(String question, List<PlanLine> lines) {
-        if (lines.size() > 1) {
-            return several("Several are called so: " + question, lines);
-        }
+    private String shown(String question, List<PlanLine> lines, Plan plan, SolventData data) {
+        String title = "Several are called so: " + question;
+        boolean one = lines.size() == 1;
         PlanLine line = lines.get(0);
-        return switch (form) {
-            case TEXT -> ReasonText.of(line, Terminal.heading());
-            case MARKDOWN -> MarkdownReport.of(line);
-            case JSON -> JsonReport.of(line);
+        return switch (shape) {
+            case MARKDOWN -> one ? MarkdownReport.of(line) : MarkdownReport.of(title, lines);
+            case JSON -> one ? JsonReport.of(line) : JsonReport.of(title, lines);
+            case LESSON ->
+                one
+                        ? LessonText.of(Lesson.of(line, plan.judgement(), lessons(data)), Terminal.heading())
+                        : TextReport.answered(title, lines, Terminal.heading());
+            case TEXT ->
+                one ? ReasonText.of(line, Terminal.heading()) : TextReport.answered(title, lines, Terminal.heading());
         };
     }
 
-    private String several(String title, List<PlanLine> lines) {
-        return switch (form) {
-            case TEXT -> TextReport.answered(title, lines, Terminal.heading());
-            case MARKDOWN -> MarkdownReport.of(title, lines);
-            case JSON -> JsonReport.of(title, lines);
-        };
+    private static Lessons lessons(SolventData data) {
+        Path rules = Workbench.home().resolve("rules");
+        return Lessons.read(rules, Rulebook.read(rules, data), data);
     }
 
     private static String whatCanBeAsked(Plan plan, Answers answers) {

@@ -107,22 +107,26 @@ final class EluentAnswer {
     }
 
     private void roles() {
-        List<Conclusion> roles = Stream.of(
-                        Stream.of(new Conclusion.Holds(eluent)),
-                        judgement.all(Conclusion.Releases.class).stream()
-                                .filter(releases -> releases.eluent().equals(eluent)),
-                        Stream.of(new Conclusion.Sweeps(eluent)))
-                .flatMap(role -> role)
-                .map(Conclusion.class::cast)
-                .filter(judgement::holds)
+        Conclusion holds = new Conclusion.Holds(eluent);
+        Conclusion sweeps = new Conclusion.Sweeps(eluent);
+        List<Conclusion.Releases> releases = judgement.all(Conclusion.Releases.class).stream()
+                .filter(one -> one.eluent().equals(eluent))
                 .toList();
-        roles.forEach(role -> {
-            Reason.Concluded reason = judgement.reason(role);
-            told.because(Words.capital(reason.statement()) + ".", reason);
-        });
+        if (judgement.holds(holds)) {
+            told.because("It holds every dye.", judgement.reason(holds));
+        }
+        if (!releases.isEmpty()) {
+            List<String> dyes = releases.stream().map(one -> one.dye().name()).toList();
+            told.say(
+                    "It releases " + Words.joined(dyes) + ".",
+                    releases.stream().map(judgement::reason).toList());
+        }
+        if (judgement.holds(sweeps)) {
+            told.because("It sweeps every dye out.", judgement.reason(sweeps));
+        }
         boolean allKnown = plan.judged().dyes().stream()
                 .allMatch(dye -> judgement.behaviour(dye, eluent).isPresent());
-        if (roles.isEmpty() && allKnown) {
+        if (allKnown && releases.isEmpty() && !judgement.holds(holds) && !judgement.holds(sweeps)) {
             told.say("It neither holds every dye, nor lets one go while the others stay, nor sweeps every dye out.");
         }
     }
