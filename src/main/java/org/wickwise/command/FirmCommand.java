@@ -65,7 +65,8 @@ final class FirmCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--redraws is " + redraws + "; expected 1 to " + MOST_REDRAWS + ", such as --redraws 2000");
         }
-        Firmness firmness = Workbench.firmnessOf(caseFile, redraws, seed);
+        Desk desk = Desk.of(caseFile);
+        Firmness firmness = Firmness.of(desk.judge(), desk.planner(), desk.written(), redraws, seed);
         List<PlanLine> lines = FirmLines.of(firmness);
         String title = "How firm: " + firmness.judgement().judged().title();
         String report =

@@ -1,45 +1,77 @@
 package org.wickwise.command;
 
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.report.JsonReport;
+import org.wickwise.report.LessonText;
 import org.wickwise.report.MarkdownReport;
 import org.wickwise.report.ReasonText;
-import org.wickwise.why.Questions;
+import org.wickwise.report.TextReport;
+import org.wickwise.rulebook.Lessons;
+import org.wickwise.rulebook.Rulebook;
+import org.wickwise.substance.SolventData;
+import org.wickwise.substance.SolventDataReader;
+import org.wickwise.why.Answers;
+import org.wickwise.why.Lesson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Says why a line of the plan stands there. */
+/** Says why a line of the plan stands there, or what is known of a solvent, a dye, a pair or a strip, and why. */
 @Command(
         name = "why",
         mixinStandardHelpOptions = true,
-        description = "Says why a line of the plan stands there, down to the ruler and the handbook.",
+        description = "Says why, down to the ruler and the handbook: of a line of the plan, a solvent, a dye,"
+                + " two dyes, a strip or a caution.",
         footer = {
             "",
-            "Without LABEL it lists the labels of the plan. The reason is a tree: under each statement stand",
-            "the rule that concluded it, with its own sentences, and what the rule went by: readings with file",
-            "and line, table values with their source, limits you may change."
+            "  wickwise why CASE step-1            a line of the plan, by its label",
+            "  wickwise why CASE SOLVENT           a solvent or blend, by any name of the table",
+            "  wickwise why CASE DYE               a dye; two dyes as \"A and B\" or \"A/B\"",
+            "  wickwise why CASE \"strip in A\"     a strip; the second one as \"strip 2 in A\"",
+            "  wickwise why CASE ignition          a caution, by its label, or all of a topic",
+            "",
+            "Without WHAT it lists what can be asked. The reason is a tree: under each statement stand the",
+            "rule that concluded it, with its own sentences, and what the rule went by: readings with file and",
+            "line, table values with their source, limits you may change."
         })
 final class WhyCommand implements Callable<Integer> {
+
+    /** The shapes an answer can take. */
+    enum Shape {
+        TEXT,
+        MARKDOWN,
+        JSON,
+        LESSON;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
 
     @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
     private Path caseFile;
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "LABEL", description = "the label of a line of the plan")
-    private Optional<String> label;
+    @Parameters(
+            index = "1..*",
+            arity = "0..*",
+            paramLabel = "WHAT",
+            description = "what is asked about; quotation marks may be left out")
+    private List<String> words = List.of();
 
     @Option(
             names = "--as",
-            paramLabel = "FORM",
+            paramLabel = "SHAPE",
             defaultValue = "text",
-            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
-    private Form form;
+            description = "the shape of the answer: ${COMPLETION-CANDIDATES} (default: text)")
+    private Shape shape;
 
     @Spec
     private CommandSpec spec;
@@ -47,24 +79,44 @@ final class WhyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Plan plan = Workbench.planFor(caseFile);
-        String answer = label.map(asked -> answer(Questions.lineAsked(plan, asked, caseFile.toString())))
-                .orElseGet(() -> labels(plan));
+        Path home = Workbench.home();
+        SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
+        Answers answers = new Answers(plan, data);
+        String question = String.join(" ", words);
+        String answer = question.isBlank()
+                ? whatCanBeAsked(plan, answers)
+                : shown(question, answers.to(question, caseFile.toString()), plan, data);
         spec.commandLine().getOut().print(answer);
         spec.commandLine().getOut().flush();
         return ExitCodes.PLANNED;
     }
 
-    private String answer(PlanLine line) {
-        return switch (form) {
-            case TEXT -> ReasonText.of(line, Terminal.heading());
-            case MARKDOWN -> MarkdownReport.of(line);
-            case JSON -> JsonReport.of(line);
+    private String shown(String question, List<PlanLine> lines, Plan plan, SolventData data) {
+        String title = "Several are called so: " + question;
+        boolean one = lines.size() == 1;
+        PlanLine line = lines.get(0);
+        return switch (shape) {
+            case MARKDOWN -> one ? MarkdownReport.of(line) : MarkdownReport.of(title, lines);
+            case JSON -> one ? JsonReport.of(line) : JsonReport.of(title, lines);
+            case LESSON ->
+                one
+                        ? LessonText.of(Lesson.of(line, plan.judgement(), lessons(data)), Terminal.heading())
+                        : TextReport.answered(title, lines, Terminal.heading());
+            case TEXT ->
+                one ? ReasonText.of(line, Terminal.heading()) : TextReport.answered(title, lines, Terminal.heading());
         };
     }
 
-    private static String labels(Plan plan) {
+    private static Lessons lessons(SolventData data) {
+        Path rules = Workbench.home().resolve("rules");
+        return Lessons.read(rules, Rulebook.read(rules, data), data);
+    }
+
+    private static String whatCanBeAsked(Plan plan, Answers answers) {
         StringBuilder text = new StringBuilder("This plan can be asked about:\n");
         plan.lines().forEach(line -> text.append("  ").append(line.label()).append("\n"));
+        text.append("and in plain words about:\n");
+        answers.names().forEach(name -> text.append("  ").append(name).append("\n"));
         return text.toString();
     }
 }

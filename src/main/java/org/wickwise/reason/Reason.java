@@ -11,6 +11,11 @@ public sealed interface Reason {
 
     String statement();
 
+    /** What it rests on directly; nothing for what a person checks with a ruler, a handbook or the case file. */
+    default List<Reason> grounds() {
+        return List.of();
+    }
+
     /** What somebody measured or saw, with the line where it was written down. */
     record Observed(String statement, Place place) implements Reason {}
 
@@ -43,6 +48,15 @@ public sealed interface Reason {
     record Concluded(String statement, List<Argument> arguments) implements Reason {
         public Concluded {
             arguments = List.copyOf(arguments);
+        }
+
+        /** What the rules went by, each once. */
+        @Override
+        public List<Reason> grounds() {
+            return arguments.stream()
+                    .flatMap(argument -> argument.grounds().stream())
+                    .distinct()
+                    .toList();
         }
     }
 

@@ -42,6 +42,13 @@ public final class TextReport {
         return text.toString();
     }
 
+    /** A few lines under a title, without what they rest on. */
+    public static String answered(String title, List<PlanLine> lines, Heading heading) {
+        StringBuilder text = new StringBuilder(heading.marked(title)).append("\n");
+        lines.forEach(line -> text.append(hanging("[" + line.label() + "] " + line.text())));
+        return text.toString();
+    }
+
     private static String hanging(String line) {
         String indent = " ".repeat(INDENT);
         String wrapped = WordUtils.wrap(line, WIDTH - 2 * INDENT, "\n" + indent + indent, false);

@@ -29,10 +29,15 @@ public final class Problems {
     /** @throws ProblemsFound with every problem, in the order of the lines, if there is any */
     public void throwIfAny() {
         if (!found.isEmpty()) {
-            throw new ProblemsFound(found.stream()
-                    .distinct()
-                    .sorted(Comparator.comparing(Problem::place))
-                    .toList());
+            throw found();
         }
+    }
+
+    /** Every problem, in the order of the lines, to be thrown. */
+    public ProblemsFound found() {
+        return new ProblemsFound(found.stream()
+                .distinct()
+                .sorted(Comparator.comparing(Problem::place))
+                .toList());
     }
 }

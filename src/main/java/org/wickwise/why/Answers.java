@@ -1,0 +1,139 @@
+package org.wickwise.why;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.wickwise.plan.Plan;
+import org.wickwise.plan.PlanLine;
+import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.SolventData;
+import org.wickwise.text.NearMiss;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
+import org.wickwise.text.Problems;
+import org.wickwise.text.ProblemsFound;
+import org.wickwise.why.Subject.OfDye;
+import org.wickwise.why.Subject.OfEluent;
+import org.wickwise.why.Subject.OfPair;
+import org.wickwise.why.Subject.OfStrip;
+import org.wickwise.why.Subject.OfTable;
+
+/**
+ * Answers a question in plain words: about a line of the plan, an eluent, a dye, two dyes, a strip, a caution or a topic
+ * of cautions. An answer is a line with a label, by which the same can be asked again, and its reason.
+ */
+public final class Answers {
+
+    private final Plan plan;
+    private final Judgement judgement;
+    private final Subjects subjects;
+
+    public Answers(Plan plan, SolventData data) {
+        this.plan = plan;
+        this.judgement = plan.judgement();
+        this.subjects = new Subjects(judgement, data);
+    }
+
+    /**
+     * Everything the question may mean, at least one line; a label of the plan goes before anything else.
+     *
+     * @param file the case file, for the message
+     * @throws ProblemsFound with what can be asked here, the nearest first, when nothing is called so
+     */
+    public List<PlanLine> to(String question, String file) {
+        String asked = question.strip().replaceAll("\\s+", " ").replaceAll("\\s*\\?$", "");
+        Optional<PlanLine> line = plan.line(asked.toLowerCase(Locale.ROOT));
+        if (line.isPresent()) {
+            return List.of(line.get());
+        }
+        List<PlanLine> found = new ArrayList<>();
+        subjects.named(asked).forEach(subject -> found.add(answer(subject)));
+        found.addAll(cautions(asked.toLowerCase(Locale.ROOT)));
+        if (found.isEmpty()) {
+            throw unknown(asked, file);
+        }
+        return List.copyOf(found);
+    }
+
+    /** What can be asked about, beside the labels of the plan. */
+    public List<String> names() {
+        return subjects.names();
+    }
+
+    private PlanLine answer(Subject subject) {
+        if (subject instanceof OfEluent of) {
+            return EluentAnswer.of(plan, of.eluent());
+        }
+        if (subject instanceof OfTable of) {
+            return EluentAnswer.ofTable(plan, of.eluent());
+        }
+        if (subject instanceof OfDye of) {
+            return DyeAnswer.of(plan, of.dye());
+        }
+        if (subject instanceof OfPair of) {
+            return PairAnswer.of(plan, of.one(), of.other());
+        }
+        OfStrip of = (OfStrip) subject;
+        return StripAnswer.of(plan, of.strip(), of.label());
+    }
+
+    /** The cautions of a topic that the plan gives; or a caution that holds and that the plan has no use for. */
+    private List<PlanLine> cautions(String asked) {
+        List<PlanLine> found = new ArrayList<>();
+        List<Reason.Concluded> unused = new ArrayList<>();
+        forEachCaution((caution, names) -> {
+            Optional<PlanLine> line = plan.line(names.rule());
+            if (names.topic().equals(asked) && line.isPresent() && !found.contains(line.get())) {
+                found.add(line.get());
+            }
+            if (names.rule().equals(asked) && line.isEmpty()) {
+                unused.add(judgement.reason(caution));
+            }
+        });
+        if (!unused.isEmpty()) {
+            String text = "The plan does not give this caution, since it concerns what the plan does not pour: "
+                    + String.join(
+                            " ", unused.stream().map(Told::becauses).distinct().toList());
+            found.add(
+                    new PlanLine(asked, Section.SAFETY, text, new Reason.Chosen(text, List.of(), List.copyOf(unused))));
+        }
+        return found;
+    }
+
+    private record Names(String rule, String topic) {}
+
+    private void forEachCaution(BiConsumer<Conclusion, Names> use) {
+        judgement
+                .all(Conclusion.Caution.class)
+                .forEach(caution -> use.accept(caution, new Names(caution.rule(), caution.topic())));
+        judgement
+                .all(Conclusion.EluentCaution.class)
+                .forEach(caution -> use.accept(caution, new Names(caution.rule(), caution.topic())));
+        judgement
+                .all(Conclusion.DyeCaution.class)
+                .forEach(caution -> use.accept(caution, new Names(caution.rule(), caution.topic())));
+    }
+
+    private ProblemsFound unknown(String asked, String file) {
+        Place place = Place.wholeFile(file);
+        Problems blend = subjects.unreadBlend(asked, place);
+        if (!blend.isEmpty()) {
+            return blend.found();
+        }
+        List<String> known = new ArrayList<>(subjects.names());
+        plan.lines().forEach(line -> known.add(line.label()));
+        known.addAll(subjects.namesOfTheTable());
+        forEachCaution((caution, names) -> known.add(names.topic()));
+        return new ProblemsFound(List.of(new Problem(
+                place,
+                "the plan has no line `" + asked + "`, and no solvent, dye, strip or topic here is called so",
+                "the label of a line, a solvent or blend, a dye, two dyes such as `A and B`, a strip such as"
+                        + " `the strip in A`, or a topic of the cautions",
+                NearMiss.suggestion(asked, known, subjects.names()))));
+    }
+}
