@@ -3,6 +3,8 @@ package org.wickwise.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
@@ -15,11 +17,15 @@ import org.wickwise.rulebook.Lessons;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.SolventDataReader;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
+import org.wickwise.text.ProblemsFound;
 import org.wickwise.why.Answers;
 import org.wickwise.why.Lesson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -37,6 +43,8 @@ import picocli.CommandLine.Spec;
             "  wickwise why CASE \"strip in A\"     a strip; the second one as \"strip 2 in A\"",
             "  wickwise why CASE ignition          a caution, by its label, or all of a topic",
             "",
+            "As lesson it is a short explanation for a student, as svg a drawing of what rests on what.",
+            "",
             "Without WHAT it lists what can be asked. The reason is a tree: under each statement stand the",
             "rule that concluded it, with its own sentences, and what the rule went by: readings with file and",
             "line, table values with their source, limits you may change."
@@ -48,7 +56,8 @@ final class WhyCommand implements Callable<Integer> {
         TEXT,
         MARKDOWN,
         JSON,
-        LESSON;
+        LESSON,
+        SVG;
 
         @Override
         public String toString() {
@@ -73,11 +82,21 @@ final class WhyCommand implements Callable<Integer> {
             description = "the shape of the answer: ${COMPLETION-CANDIDATES} (default: text)")
     private Shape shape;
 
+    @Option(
+            names = "--levels",
+            paramLabel = "NUMBER",
+            description = "how many steps below the answer a drawing shows (default: as many as fit)")
+    private Optional<Integer> levels;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
+        if (levels.filter(number -> number < 1).isPresent()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--levels is " + levels.get() + "; expected 1 or more, such as --levels 3");
+        }
         Plan plan = Workbench.planFor(caseFile);
         Path home = Workbench.home();
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
@@ -92,19 +111,41 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     private String shown(String question, List<PlanLine> lines, Plan plan, SolventData data) {
-        String title = "Several are called so: " + question;
-        boolean one = lines.size() == 1;
+        if (lines.size() > 1) {
+            return several(question, lines);
+        }
         PlanLine line = lines.get(0);
         return switch (shape) {
-            case MARKDOWN -> one ? MarkdownReport.of(line) : MarkdownReport.of(title, lines);
-            case JSON -> one ? JsonReport.of(line) : JsonReport.of(title, lines);
-            case LESSON ->
-                one
-                        ? LessonText.of(Lesson.of(line, plan.judgement(), lessons(data)), Terminal.heading())
-                        : TextReport.answered(title, lines, Terminal.heading());
-            case TEXT ->
-                one ? ReasonText.of(line, Terminal.heading()) : TextReport.answered(title, lines, Terminal.heading());
+            case TEXT -> ReasonText.of(line, Terminal.heading());
+            case MARKDOWN -> MarkdownReport.of(line);
+            case JSON -> JsonReport.of(line);
+            case LESSON -> LessonText.of(Lesson.of(line, plan.judgement(), lessons(data)), Terminal.heading());
+            case SVG -> ReasonPicture.of(line, steps());
         };
+    }
+
+    private String several(String question, List<PlanLine> lines) {
+        String title = "Several are called so: " + question;
+        return switch (shape) {
+            case TEXT, LESSON -> TextReport.answered(title, lines, Terminal.heading());
+            case MARKDOWN -> MarkdownReport.of(title, lines);
+            case JSON -> JsonReport.of(title, lines);
+            case SVG -> throw drawnApart(question, lines);
+        };
+    }
+
+    private OptionalInt steps() {
+        return levels.map(OptionalInt::of).orElseGet(OptionalInt::empty);
+    }
+
+    /** A picture shows one answer. */
+    private ProblemsFound drawnApart(String question, List<PlanLine> lines) {
+        List<String> labels = lines.stream().map(PlanLine::label).toList();
+        return new ProblemsFound(List.of(new Problem(
+                Place.wholeFile(caseFile.toString()),
+                "`" + question + "` names " + labels.size() + " things",
+                "one thing to draw",
+                "ask for one of these: `" + String.join("`, `", labels) + "`")));
     }
 
     private static Lessons lessons(SolventData data) {
