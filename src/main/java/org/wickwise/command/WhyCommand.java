@@ -11,6 +11,7 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.report.JsonReport;
 import org.wickwise.report.LessonText;
 import org.wickwise.report.MarkdownReport;
+import org.wickwise.report.ReasonPicture;
 import org.wickwise.report.ReasonText;
 import org.wickwise.report.TextReport;
 import org.wickwise.rulebook.Lessons;
