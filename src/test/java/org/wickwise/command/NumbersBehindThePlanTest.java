@@ -155,6 +155,36 @@ class NumbersBehindThePlanTest {
     }
 
     @Test
+    void dyes_that_the_strips_part_and_the_bed_does_not_are_not_promised_alone(@TempDir Path folder)
+            throws IOException {
+        Path file = folder.resolve("fast.yaml");
+        Files.writeString(
+                file,
+                """
+                title: fast pair (invented)
+                mixture: {dyes: [{name: plum, class: neutral}, {name: teal, class: neutral}]}
+                column: {stationary phase: C18, bore mm: 10, bed mm: 50, plates: 60}
+                setting: college
+                shelf: [water, methanol]
+                strips:
+                  - {solvent: water, Rf: {plum: 0.01, teal: 0}}
+                  - {solvent: water + methanol 3:7, Rf: {plum: 0.6, teal: 0.5}}
+                  - {solvent: methanol, Rf: {plum: 0.9, teal: 0.85}}
+                """);
+        String plan = words(CommandLineRun.of("plan", file.toString()));
+        assertThat(plan)
+                .contains("0 of 2 dyes come off alone", "plum nowhere as pure as wanted")
+                .contains("[overlap] The strips part plum and teal, but a bed of so few plates")
+                .contains("For plum try methanol + water 1:1")
+                .doesNotContain("None is needed for this plan");
+        String finer = Files.readString(file).replace("plates: 60", "plates: 2000");
+        Files.writeString(file, finer);
+        assertThat(words(CommandLineRun.of("plan", file.toString())))
+                .contains("each of the 2 dyes comes off alone")
+                .doesNotContain("[overlap]");
+    }
+
+    @Test
     void an_impossible_column_is_refused_with_its_place_and_the_way_out() {
         CommandLineRun run = CommandLineRun.of("plan", "src/test/resources/broken/a-bed-longer-than-its-tube.yaml");
         assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
