@@ -42,6 +42,7 @@ import org.wickwise.bench.Setting;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Setup;
 import org.wickwise.plan.Planner;
+import org.wickwise.rulebook.Lessons;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.rulebook.Wishes;
 import org.wickwise.strip.Behaviour;
@@ -86,6 +87,7 @@ class SchemasTest {
             new Follows("rules/words/*.yaml", "words"),
             new Follows("rules/blends.yaml", "blends"),
             new Follows("rules/column-sizes.yaml", "column-sizes"),
+            new Follows("rules/lessons.yaml", "lessons"),
             new Follows("rules/limits.yaml", "limits"),
             new Follows("rules/preferences.yaml", "preferences"),
             new Follows("rules/topics.yaml", "topics"),
@@ -260,6 +262,7 @@ class SchemasTest {
                 "rules/limits.yaml | value: 0.05, unit | value: low, unit",
                 "rules/limits.yaml | lowest: 0.01, | ''",
                 "rules/blends.yaml | 19:1 | 19 to 1",
+                "rules/lessons.yaml | lines: [fitness] | lines: []",
                 "rules/blends.yaml | from: 0.2 | from: low",
                 "rules/preferences.yaml | - cost | - costs",
                 "rules/preferences.yaml | hazardous: 3 | dangerous: 3",
@@ -401,6 +404,8 @@ class SchemasTest {
             new SameKeys("rules", "the limits", "limits", ""),
             new SameKeys("rules", "a limit", "limits", "/$defs/limit"),
             new SameKeys("rules", "the topics", "topics", ""),
+            new SameKeys("lessons", "the lessons", "lessons", ""),
+            new SameKeys("lessons", "an idea", "lessons", "/$defs/idea"),
             new SameKeys("rules", "the preferences", "preferences", ""),
             new SameKeys("rules", "the blends", "blends", ""),
             new SameKeys("rules", "the wanted Rf", "blends", "/properties/wanted Rf"),
@@ -419,6 +424,7 @@ class SchemasTest {
                 "shelf", keysNamedBy(() -> ShelfReader.read(folder.resolve("shelf.yaml"), Shipped.data())),
                 "solvent-data", keysNamedBy(() -> SolventDataReader.read(folder.resolve("data"))),
                 "disagreements", keysNamedBy(() -> KnownDisagreements.read(folder.resolve("data"))),
+                "lessons", keysNamedBy(() -> Lessons.read(folder.resolve("rules"), Shipped.rulebook(), Shipped.data())),
                 "rules", keysNamedBy(() -> Rulebook.read(folder.resolve("rules"), Shipped.data())));
         List<String> compared = new ArrayList<>();
         for (SameKeys same : KEYS) {
@@ -455,6 +461,7 @@ class SchemasTest {
             Map.entry("data/stationary-phases/p.yaml", "{zzz: 1, ladder: {zzz: 1}}"),
             Map.entry("rules/column-sizes.yaml", "{zzz: 1, columns: [{zzz: 1}], adsorbent to mixture: {zzz: 1}}"),
             Map.entry("rules/limits.yaml", "{zzz: 1, limits: {l: {zzz: 1}}}"),
+            Map.entry("rules/lessons.yaml", "{zzz: 1, ideas: [{zzz: 1}]}"),
             Map.entry("rules/topics.yaml", "{zzz: 1, topics: []}"),
             Map.entry("rules/blends.yaml", "{zzz: 1, wanted Rf: {zzz: 1}}"),
             Map.entry("rules/preferences.yaml", "{zzz: 1, cost of a plan: {zzz: 1}}"),

@@ -1,10 +1,17 @@
 package org.wickwise;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.command.Workbench;
 import org.wickwise.plan.Plan;
+import org.wickwise.rulebook.Lessons;
+import org.wickwise.rulebook.Rulebook;
 import org.wickwise.substance.SolventData;
 
 /** The shipped rules and solvent data, laid out once for all tests. */
@@ -26,6 +33,27 @@ public final class Shipped {
 
     public static SolventData data() {
         return bench().data();
+    }
+
+    public static Rulebook rulebook() {
+        return bench().judge().rulebook();
+    }
+
+    public static Lessons lessons() {
+        return Lessons.read(HOME.resolve("rules"), rulebook(), data());
+    }
+
+    /** Every case that is shipped or published. */
+    public static List<Path> cases() {
+        try (Stream<Path> published = Files.list(PUBLISHED);
+                Stream<Path> examples = Files.list(DEMO.getParent())) {
+            return Stream.concat(examples, published)
+                    .filter(file -> !file.toString().endsWith("shelf.yaml"))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     public static Case caseIn(Path file) {

@@ -61,8 +61,17 @@ final class AdviceLines {
                 .isPresent();
         if (advice.isEmpty() && !bandsOverlap) {
             String text = "None is needed for this plan: every eluent it pours was tried and read without doubt.";
-            lines.add(new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), List.of())));
+            lines.add(
+                    new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));
         }
+    }
+
+    /** Why each strip in something poured is usable. */
+    private List<Reason> pouredStrips() {
+        return judgement.all(Conclusion.StripVerdict.class).stream()
+                .filter(verdict -> poured.contains(verdict.strip().eluent()))
+                .<Reason>map(judgement::reason)
+                .toList();
     }
 
     private void take(Map<String, Reason> advice, Conclusion next) {

@@ -74,6 +74,9 @@ final class FootingLines {
         StationaryPhase phase = judgement.judged().column().phase();
         List<Step> steps = route.get().steps();
         List<Reason> grounds = new ArrayList<>();
+        steps.forEach(step -> step.leaving().forEach(dye -> judgement
+                .behaviour(dye, step.eluent())
+                .ifPresent(behaves -> grounds.add(judgement.reason(behaves)))));
         int unranked = 0;
         boolean against = false;
         for (int i = 1; i < steps.size(); i++) {

@@ -164,7 +164,10 @@ record ReasonBox(Kind kind, List<String> statement, List<String> further) {
         if (reason instanceof Concluded concluded) {
             return concluded(concluded);
         }
-        return ((Chosen) reason).comparisons();
+        Chosen chosen = (Chosen) reason;
+        return chosen.comparisons().stream()
+                .filter(comparison -> !chosen.statement().contains(comparison))
+                .toList();
     }
 
     private static List<String> concluded(Concluded concluded) {

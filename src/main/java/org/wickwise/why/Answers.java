@@ -127,7 +127,7 @@ public final class Answers {
         }
         List<String> known = new ArrayList<>(subjects.names());
         plan.lines().forEach(line -> known.add(line.label()));
-        known.addAll(subjects.namesOfTheTable());
+        known.addAll(subjects.otherNames());
         forEachCaution((caution, names) -> known.add(names.topic()));
         return new ProblemsFound(List.of(new Problem(
                 place,

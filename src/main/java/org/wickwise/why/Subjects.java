@@ -68,9 +68,14 @@ public final class Subjects {
         return names.stream().distinct().toList();
     }
 
-    /** Names under which a solvent is known that no strip was run in, and other names of those that were run. */
-    public List<String> namesOfTheTable() {
-        return Stream.concat(judgement.eluents().stream().map(Eluent::name), data.solventNames().stream())
+    /** What else is understood: solvents of the shelf and the table by all their names, two dyes the other way round. */
+    List<String> otherNames() {
+        List<Dye> dyes = judgement.judged().dyes();
+        Stream<String> pairs = dyes.stream()
+                .flatMap(one ->
+                        dyes.stream().filter(other -> one.compareTo(other) > 0).map(other -> one + " and " + other));
+        return Stream.of(judgement.eluents().stream().map(Eluent::name), data.solventNames().stream(), pairs)
+                .flatMap(names -> names)
                 .distinct()
                 .toList();
     }
