@@ -38,16 +38,17 @@ import picocli.CommandLine.Spec;
                 + " two dyes, a strip or a caution.",
         footer = {
             "",
-            "  wickwise why CASE step-1            a line of the plan, by its label",
-            "  wickwise why CASE SOLVENT           a solvent or blend, by any name of the table",
-            "  wickwise why CASE DYE               a dye; two dyes as \"A and B\" or \"A/B\"",
-            "  wickwise why CASE \"strip in A\"     a strip; the second one as \"strip 2 in A\"",
-            "  wickwise why CASE ignition          a caution, by its label, or all of a topic",
+            "  wickwise why CASE step-1         a line of the plan, by its label",
+            "  wickwise why CASE SOLVENT        a solvent or blend, by any of its names",
+            "  wickwise why CASE DYE            a dye; two dyes as A and B, or A/B",
+            "  wickwise why CASE strip in A     a strip; the second one as strip 2 in A",
+            "  wickwise why CASE ignition       a caution, or all of a topic",
             "",
-            "As lesson it is a short explanation for a student, as svg a drawing of what rests on what.",
+            "As lesson it is a short explanation for a student, as svg a drawing of",
+            "what rests on what. Without WHAT it lists what can be asked.",
             "",
-            "Without WHAT it lists what can be asked. The reason is a tree: under each statement stand the",
-            "rule that concluded it, with its own sentences, and what the rule went by: readings with file and",
+            "The reason is a tree: under each statement stand the rule that concluded it,",
+            "with its own sentences, and what the rule went by: readings with file and",
             "line, table values with their source, limits you may change."
         })
 final class WhyCommand implements Callable<Integer> {

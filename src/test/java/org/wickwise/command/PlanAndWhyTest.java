@@ -110,7 +110,47 @@ class PlanAndWhyTest {
     @Test
     void withoutALabelWhyListsWhatCanBeAsked() {
         assertThat(CommandLineRun.of("why", DEMO).out())
-                .contains("can be asked about", "  step-1\n", "  who-decides\n");
+                .contains("can be asked about", "  step-1\n", "  who-decides\n")
+                .contains("in plain words", "  rust\n", "  rust and straw\n", "  the strip in acetone\n");
+    }
+
+    @Test
+    void aQuestionInPlainWordsNeedsNoQuotationMarks() {
+        CommandLineRun run = CommandLineRun.of("why", DEMO, "ethyl", "acetate");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("[ethyl acetate] In ethyl acetate:").contains("rule releases");
+        assertThat(run.out()).isEqualTo(CommandLineRun.of("why", DEMO, "EtOAc").out());
+    }
+
+    @Test
+    void severalOfOneNameAreListed() {
+        assertThat(CommandLineRun.of("why", DEMO, "ignition").out())
+                .contains("Several are called so: ignition", "[no-hair-dryer]", "[vapour-burns-at-room-temperature]");
+        CommandLineRun drawn = CommandLineRun.of("why", DEMO, "ignition", "--as", "svg");
+        assertThat(drawn.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(drawn.err()).contains("names 2 things", "ask for one of these: `no-hair-dryer`");
+    }
+
+    @Test
+    void aLessonSaysWhatTheRulesSayWhatWasSeenAndTheIdea() {
+        assertThat(CommandLineRun.of("why", DEMO, "step-1", "--as", "lesson")
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .contains("Because: Straw travels in heptane + ethyl acetate 9:1 as a band")
+                .contains("straw went 24 of 72 mm: Rf 0.33, give or take 0.03.")
+                .contains("Adsorption on a polar surface Silica and alumina carry polar groups")
+                .doesNotContain("rules/", ".yaml");
+    }
+
+    @Test
+    void aDrawingTakesALimitOfStepsOfAtLeastOne() {
+        assertThat(CommandLineRun.of("why", DEMO, "plan", "--as", "svg", "--levels", "1")
+                        .out())
+                .startsWith("<svg ")
+                .contains("Left out:", "--levels 2");
+        CommandLineRun none = CommandLineRun.of("why", DEMO, "plan", "--as", "svg", "--levels", "0");
+        assertThat(none.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(none.err()).contains("expected 1 or more");
     }
 
     @Test

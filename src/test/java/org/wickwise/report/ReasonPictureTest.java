@@ -2,6 +2,8 @@ package org.wickwise.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -92,6 +94,12 @@ class ReasonPictureTest {
         assertThat(words)
                 .containsExactlyInAnyOrder(
                         "observed", "case file", "table value", "limit", "reckoned", "rule", "chosen", "put together");
+    }
+
+    @Test
+    void theGuideShowsTheFirstStepOfTheDemo() throws IOException {
+        PlanLine line = Shipped.planOf(Shipped.DEMO).line("step-1").orElseThrow();
+        assertThat(Files.readString(Path.of("docs/ferry-ink-step-1.svg"))).isEqualTo(ReasonPicture.of(line, AS_FITS));
     }
 
     @Test
