@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
-import org.wickwise.report.JsonReport;
-import org.wickwise.report.MarkdownReport;
-import org.wickwise.report.TextReport;
 import org.wickwise.why.Comparison;
 import org.wickwise.why.Supposition;
 import org.wickwise.why.SuppositionReader;
@@ -59,14 +56,6 @@ final class SupposeCommand implements Callable<Integer> {
         Plan after = desk.planner().plan(desk.judge().judge(supposition.supposed(), supposition.limits()));
         List<PlanLine> lines = Comparison.of(desk.plan(), after);
         String title = "Suppose: " + String.join("; ", changes);
-        String report =
-                switch (form) {
-                    case TEXT -> TextReport.answered(title, lines, Terminal.heading());
-                    case MARKDOWN -> MarkdownReport.of(title, lines);
-                    case JSON -> JsonReport.of(title, lines);
-                };
-        spec.commandLine().getOut().print(report);
-        spec.commandLine().getOut().flush();
-        return ExitCodes.PLANNED;
+        return Printed.ending(Printed.lines(title, lines, form), spec);
     }
 }

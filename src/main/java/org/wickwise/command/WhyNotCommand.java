@@ -9,7 +9,6 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.report.JsonReport;
 import org.wickwise.report.MarkdownReport;
 import org.wickwise.report.ReasonText;
-import org.wickwise.report.TextReport;
 import org.wickwise.substance.Eluent;
 import org.wickwise.why.Named;
 import org.wickwise.why.Questions;
@@ -62,10 +61,9 @@ final class WhyNotCommand implements Callable<Integer> {
         Plan plan = desk.plan();
         Eluent eluent = Named.eluent(solvent, plan.judgement(), desk.data(), caseFile.toString());
         List<PlanLine> lines = new WhyNot(plan, desk.judge(), desk.planner()).of(eluent);
-        String report = label.map(asked -> one(asked, lines)).orElseGet(() -> all("Why not " + eluent + "?", lines));
-        spec.commandLine().getOut().print(report);
-        spec.commandLine().getOut().flush();
-        return ExitCodes.PLANNED;
+        String report = label.map(asked -> one(asked, lines))
+                .orElseGet(() -> Printed.lines("Why not " + eluent + "?", lines, form));
+        return Printed.ending(report, spec);
     }
 
     private String one(String asked, List<PlanLine> lines) {
@@ -74,14 +72,6 @@ final class WhyNotCommand implements Callable<Integer> {
             case TEXT -> ReasonText.of(line, Terminal.heading());
             case MARKDOWN -> MarkdownReport.of(line);
             case JSON -> JsonReport.of(line);
-        };
-    }
-
-    private String all(String title, List<PlanLine> lines) {
-        return switch (form) {
-            case TEXT -> TextReport.answered(title, lines, Terminal.heading());
-            case MARKDOWN -> MarkdownReport.of(title, lines);
-            case JSON -> JsonReport.of(title, lines);
         };
     }
 }

@@ -108,7 +108,7 @@ public final class SuppositionReader {
             spot(
                     does.group(1),
                     does.group(3),
-                    strip1 -> Optional.of(
+                    any -> Optional.of(
                             new Spot.Seen(Behaviour.named(does.group(2)).orElseThrow())));
         } else {
             problems.add(
@@ -162,24 +162,8 @@ public final class SuppositionReader {
                             ? new Spot(List.of(dye.get()), position, spot.place())
                             : spot)
                     .toList();
-            replace(strip.get(), Optional.of(withSpots(strip.get(), spots)));
+            replace(strip.get(), Optional.of(strip.get().with(strip.get().frontMillimetres(), spots)));
         });
-    }
-
-    private static Strip withSpots(Strip strip, List<Spot> spots) {
-        return new Strip(
-                strip.eluent(),
-                strip.phase(),
-                strip.replicate(),
-                strip.frontMillimetres(),
-                strip.rulerDivisionMillimetres(),
-                spots,
-                strip.gaps(),
-                strip.mishaps(),
-                strip.streaked(),
-                strip.atTheEdge(),
-                strip.notSeen(),
-                strip.place());
     }
 
     private void replace(Strip before, Optional<Strip> after) {
