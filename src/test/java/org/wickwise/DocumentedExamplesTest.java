@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,8 @@ import org.wickwise.text.YamlFile;
  * lines below it have to appear in the output in that order; {@code ...} skips.
  */
 class DocumentedExamplesTest {
+
+    private static final Pattern QUOTED_OR_WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
 
     private static final String PROMPT = "$ wickwise ";
 
@@ -77,7 +80,7 @@ class DocumentedExamplesTest {
 
     private static void printsWhatIsShown(Shown example) {
         List<String> printed =
-                CommandLineRun.of(example.command().split(" ")).out().lines().toList();
+                CommandLineRun.of(words(example.command())).out().lines().toList();
         int from = 0;
         for (String line : example.lines()) {
             if (line.strip().equals("...")) {
@@ -89,6 +92,15 @@ class DocumentedExamplesTest {
                     .isNotNegative();
             from += at + 1;
         }
+    }
+
+    /** The words of a command line; what stands in double quotes is one word. */
+    private static String[] words(String command) {
+        return QUOTED_OR_WORD
+                .matcher(command)
+                .results()
+                .map(word -> word.group(1) != null ? word.group(1) : word.group())
+                .toArray(String[]::new);
     }
 
     private static List<Path> documents() throws IOException {

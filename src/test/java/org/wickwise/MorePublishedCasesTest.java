@@ -1,6 +1,7 @@
 package org.wickwise;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.wickwise.PublishedPlans.order;
 import static org.wickwise.PublishedPlans.percent;
 import static org.wickwise.PublishedPlans.plan;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Conclusion.Fit;
 import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.Movement.Measured;
 import org.wickwise.substance.Dye;
@@ -250,6 +252,63 @@ class MorePublishedCasesTest {
                             .uncertainty())
                     .isGreaterThan(0.05);
             assertThat(text(plan, Section.STRIPS)).contains("red travels (Rf 0.38 ± 0.11)");
+        }
+    }
+
+    /** D. Chen, Z. Wu, J. Agric. Sci. (CCSE), article 4512: petroleum ether with 90 % ethanol 2:1 on silica. */
+    @Nested
+    class CapsicumRedOnSilica {
+
+        private static final String BLEND = "petroleum ether + ethanol + water 20:9:1";
+        private final Plan plan = plan("d08-capsicum-red-silica");
+
+        @Test
+        void anAlkaneWithAnAlcoholIsTakenAsWorkableAndReleasesThePigment() {
+            Eluent blend = plan.judged().strips().get(0).eluent();
+            assertThat(blend.name()).isEqualTo(BLEND);
+            assertThat(plan.judgement().holds(new Conclusion.Fitness(blend, Fit.UNFIT)))
+                    .isFalse();
+            assertThat(text(plan, Section.STRIPS)).contains("It releases red pigment");
+        }
+
+        @Test
+        void theWaterOfTheEthanolAndTheNearLimitOfMixingAreFlagged() {
+            assertThat(percent(plan.judged().strips().get(0).eluent(), "water")).isCloseTo(3.3, within(0.1));
+            assertThat(text(plan, Section.SAFETY))
+                    .contains("may stand near the share at which it parts into two layers");
+        }
+
+        @Test
+        void aPlateIsAskedForBeforeTheRealLoad() {
+            assertThat(text(plan, Section.NEXT)).contains("red pigment should lie at an Rf of 0.2 to 0.35");
+        }
+    }
+
+    /** E. Stahl, Thin-Layer Chromatography, 2nd ed., Springer 1969, from memory. */
+    @Nested
+    class StahlTestDyesOnSilica {
+
+        private final Plan plan = plan("d17-stahl-test-dyes-silica");
+
+        @Test
+        void hexaneLoadsAndNothingMovesInIt() {
+            assertThat(plan.packing().orElseThrow().name()).isEqualTo("hexane");
+            assertThat(text(plan, Section.PACKING)).contains("every dye stays in it");
+        }
+
+        @Test
+        void tolueneMovesButterYellowFirst() {
+            assertThat(poured(plan, 0).name()).isEqualTo("toluene");
+            assertThat(order(plan).get(0)).containsExactly("butter yellow");
+        }
+
+        @Test
+        void sudanRedThenIndophenolComeWithAStrongerStepOfAnEsterOrAChlorinatedSolvent() {
+            assertThat(order(plan))
+                    .containsExactly(List.of("butter yellow"), List.of("Sudan red G"), List.of("indophenol"));
+            assertThat(poured(plan, 1).name()).isIn("ethyl acetate", "dichloromethane");
+            assertThat(text(plan, Section.NEXT))
+                    .contains("Run a strip in " + poured(plan, 1).name());
         }
     }
 }

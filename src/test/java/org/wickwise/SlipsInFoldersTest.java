@@ -43,6 +43,10 @@ class SlipsInFoldersTest {
                 "solvents/hexane.yaml | use: yes | use: perhaps | `use` is `perhaps` | write yes or no",
                 "families.yaml | alcohol: {aqueous: \"no\"} | alcohol: {aqueous: hardly} | `aqueous` is `hardly`"
                         + " | write yes or no",
+                "solvents/hexane.yaml | unit: degC | unit: none | `boiling point` is given in none | convert the value",
+                "stationary-phases/cyano-silica.yaml | strips that speak for it: [silica]"
+                        + " | strips that speak for it: [silca] | `silca` is not a known stationary phase"
+                        + " | did you mean `silica`?",
                 "sources.yaml | seen: no | seen: partly | `seen` is `partly` | write yes, no or in part",
             })
     void a_slip_in_the_solvent_data_is_told(String file, String stands, String slip, String found, String wayOut) {

@@ -50,6 +50,21 @@ public record Case(
                 List.copyOf(others));
     }
 
+    /** The same case with another shelf. */
+    public Case with(Shelf other) {
+        return new Case(title, mixture, dyes, fadesInLight, load, column, setting, settingPlace, other, date, strips);
+    }
+
+    /** The same case with another column. */
+    public Case with(Column other) {
+        return new Case(title, mixture, dyes, fadesInLight, load, other, setting, settingPlace, shelf, date, strips);
+    }
+
+    /** The same case in another setting. */
+    public Case with(Setting other, Place place) {
+        return new Case(title, mixture, dyes, fadesInLight, load, column, other, place, shelf, date, strips);
+    }
+
     /** "Mixture: ...; column: ...; setting: ...". */
     public String inOneLine() {
         return "Mixture: " + mixture + "; column: " + column.phaseName() + "; setting: " + setting.word();

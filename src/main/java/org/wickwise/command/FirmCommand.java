@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.PlanLine;
-import org.wickwise.report.JsonReport;
-import org.wickwise.report.MarkdownReport;
 import org.wickwise.report.TextReport;
 import org.wickwise.why.FirmLines;
 import org.wickwise.why.Firmness;
@@ -65,17 +63,12 @@ final class FirmCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--redraws is " + redraws + "; expected 1 to " + MOST_REDRAWS + ", such as --redraws 2000");
         }
-        Firmness firmness = Workbench.firmnessOf(caseFile, redraws, seed);
+        Desk desk = Desk.of(caseFile);
+        Firmness firmness = Firmness.of(desk.judge(), desk.planner(), desk.written(), redraws, seed);
         List<PlanLine> lines = FirmLines.of(firmness);
         String title = "How firm: " + firmness.judgement().judged().title();
-        String report =
-                switch (form) {
-                    case TEXT -> TextReport.of(title, lines, Terminal.heading());
-                    case MARKDOWN -> MarkdownReport.of(title, lines);
-                    case JSON -> JsonReport.of(title, lines);
-                };
-        spec.commandLine().getOut().print(report);
-        spec.commandLine().getOut().flush();
-        return ExitCodes.PLANNED;
+        return Printed.ending(
+                form == Form.TEXT ? TextReport.of(title, lines, Terminal.heading()) : Printed.lines(title, lines, form),
+                spec);
     }
 }

@@ -21,7 +21,9 @@ import picocli.CommandLine.ScopeType;
             ShelfCommand.class,
             TableCommand.class,
             DrawCommand.class,
-            FirmCommand.class
+            FirmCommand.class,
+            WhyNotCommand.class,
+            SupposeCommand.class
         },
         exitCodeListHeading = "%nExit codes%n",
         exitCodeList = {

@@ -11,7 +11,6 @@ import org.wickwise.rulebook.Rulebook;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.SolventDataReader;
 import org.wickwise.text.ProblemsFound;
-import org.wickwise.why.Firmness;
 
 /** Solvents, rules and planner, laid out to work on cases. Costs seconds to lay out; reading a case costs little. */
 public final class Workbench {
@@ -55,27 +54,17 @@ public final class Workbench {
      *
      * @throws ProblemsFound when the case, the rules or the solvent data have problems
      */
-    static Plan planFor(Path caseFile) {
+    static Desk deskFor(Path caseFile) {
         Path home = home();
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
         Case written = CaseReader.read(fileNamed(caseFile, home), data);
         Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
-        return new Planner(rulebook)
-                .plan(Judge.of(rulebook, data, compiledRules()).judge(written));
+        return new Desk(written, data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
     }
 
-    /**
-     * How firm the plan of a case is.
-     *
-     * @throws ProblemsFound when the case, the rules or the solvent data have problems
-     */
-    static Firmness firmnessOf(Path caseFile, int redraws, long seed) {
-        Path home = home();
-        SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
-        Case written = CaseReader.read(fileNamed(caseFile, home), data);
-        Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
-        Judge judge = Judge.of(rulebook, data, compiledRules());
-        return Firmness.of(judge, new Planner(rulebook), written, redraws, seed);
+    /** @throws ProblemsFound when the case, the rules or the solvent data have problems */
+    static Plan planFor(Path caseFile) {
+        return deskFor(caseFile).plan();
     }
 
     public SolventData data() {

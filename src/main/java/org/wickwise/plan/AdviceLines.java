@@ -56,7 +56,10 @@ final class AdviceLines {
             number++;
             lines.add(new PlanLine("next-" + number, Section.NEXT, entry.getKey(), entry.getValue()));
         }
-        if (advice.isEmpty()) {
+        boolean bandsOverlap = route.filter(
+                        found -> !Keeping.overlapping(found, judgement).isEmpty())
+                .isPresent();
+        if (advice.isEmpty() && !bandsOverlap) {
             String text = "None is needed for this plan: every eluent it pours was tried and read without doubt.";
             lines.add(
                     new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));

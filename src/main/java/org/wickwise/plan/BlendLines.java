@@ -55,7 +55,10 @@ final class BlendLines {
                 .flatMap(found -> found.steps().stream())
                 .flatMap(step -> step.fractions().stream())
                 .anyMatch(fraction -> fraction.equals(List.of(dye)));
-        return !inTheWindow && !leavesAlone;
+        boolean overlaps = route.filter(
+                        found -> Keeping.overlapping(found, judgement).contains(dye))
+                .isPresent();
+        return overlaps || !inTheWindow && !leavesAlone;
     }
 
     private String text(BlendProposal blend) {

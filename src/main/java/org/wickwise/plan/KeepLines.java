@@ -52,6 +52,27 @@ final class KeepLines {
         return List.of(new PlanLine("keep-" + (step + 1), Section.STEPS, text, reason(text, flasks)));
     }
 
+    /** The dyes that the strips part and the bed does not; none where it parts all of them. */
+    List<PlanLine> overlap() {
+        List<Dye> overlapping = Keeping.overlapping(route, judgement);
+        if (overlapping.isEmpty()) {
+            return List.of();
+        }
+        String names = Words.joined(overlapping.stream().map(Dye::name).toList());
+        String text = "The strips part " + names
+                + ", but a bed of so few plates lets them run into one another: too little of "
+                + (overlapping.size() == 1 ? "it" : "each")
+                + " comes off pure. A slower eluent, in which they lie lower on the strip and further apart, a longer bed or a"
+                + " finer, better packed one would help.";
+        List<Flask> flasks = keeping.flasks().stream()
+                .filter(flask -> overlapping.containsAll(flask.dyes()))
+                .toList();
+        List<Reason> grounds = new ArrayList<>(
+                List.of(judgement.limits().get("least recovery alone").reason()));
+        grounds.add(reason(text, flasks));
+        return List.of(new PlanLine("overlap", Section.DOUBTS, text, new Reason.Chosen(text, List.of(), grounds)));
+    }
+
     private String inWords(Flask flask, double before) {
         String dyes = Words.joined(flask.dyes().stream().map(Dye::name).toList());
         if (flask.isEmpty()) {
@@ -76,7 +97,8 @@ final class KeepLines {
         double perTube = columnVolume.getAsDouble() / tubeMillilitres.getAsDouble();
         long first = (long) Math.floor(from * perTube) + 1;
         long last = Math.max(first, (long) Math.ceil(to * perTube));
-        return ", tubes " + first + " to " + last + " of " + Numbers.poured(tubeMillilitres.getAsDouble()) + " mL";
+        String tubes = first == last ? ", tube " + first : ", tubes " + first + " to " + last;
+        return tubes + " of " + Numbers.poured(tubeMillilitres.getAsDouble()) + " mL";
     }
 
     private static String percent(double share) {

@@ -47,6 +47,24 @@ public record Keeping(List<Flask> flasks) {
         }
     }
 
+    /**
+     * The dyes that a step brings off alone by their spots, but of which the bed parts too little by its plates.
+     *
+     * @param leastRecovery share of a dye that has to land in its flask, 0 to 1
+     */
+    public List<Dye> overlapping(double leastRecovery) {
+        return flasks.stream()
+                .filter(flask ->
+                        flask.recovery().filter(share -> share < leastRecovery).isPresent())
+                .flatMap(flask -> flask.dyes().stream())
+                .toList();
+    }
+
+    /** Those of a judged route, by the limits. */
+    static List<Dye> overlapping(Route route, Judgement judgement) {
+        return of(route, judgement).overlapping(judgement.limit("least recovery alone") / PER_CENT);
+    }
+
     /** At the wanted purity of the limits. */
     static Keeping of(Route route, Judgement judgement) {
         return of(route, judgement.limit("wanted purity") / PER_CENT);

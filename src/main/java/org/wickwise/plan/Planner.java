@@ -85,17 +85,27 @@ public final class Planner {
         return lines;
     }
 
+    /** The best route that pours this eluent; empty when no sound one does. */
+    public Optional<Route> routePouring(Eluent eluent, Judgement judgement) {
+        Choices choices = ChoicesOfCase.of(judgement, burden, columnSizes);
+        return RouteSearch.pouring(eluent, choices, preferences).stream().findFirst();
+    }
+
     private String comparison(Route best, Route other) {
+        return "chosen over " + other.names() + ", " + worseBy(best, other);
+    }
+
+    /** "which counts more steps (3 against 2)": what the other route is worse at. */
+    public String worseBy(Route best, Route other) {
         int difference = best.firstDifference(other);
-        String over = "chosen over " + other.names();
         if (difference < 0) {
-            return over + ", which is just as good by every criterion; the first name in the alphabet decided";
+            return "which is just as good by every criterion; the first name in the alphabet decided";
         }
         Criterion criterion = preferences.criteria().get(difference);
         String figures = Numbers.plain(other.counted().get(difference), 1) + " against "
                 + Numbers.plain(best.counted().get(difference), 1);
         return criterion == Criterion.COST
-                ? over + ", which costs more (" + figures + "): " + other.cost().against(best.cost())
-                : over + ", which counts more " + criterion.words() + " (" + figures + ")";
+                ? "which costs more (" + figures + "): " + other.cost().against(best.cost())
+                : "which counts more " + criterion.words() + " (" + figures + ")";
     }
 }

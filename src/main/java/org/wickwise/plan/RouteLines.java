@@ -50,13 +50,15 @@ final class RouteLines {
             step(i);
         }
         apart();
+        lines.addAll(keepLines.overlap());
         return lines;
     }
 
     private void verdict() {
+        List<Dye> overlapping = Keeping.overlapping(route, judgement);
         int alone = (int) route.steps().stream()
                 .flatMap(step -> step.fractions().stream())
-                .filter(fraction -> fraction.size() == 1)
+                .filter(fraction -> fraction.size() == 1 && !overlapping.contains(fraction.get(0)))
                 .count();
         int all = judgement.judged().dyes().size();
         String share = alone == all

@@ -27,6 +27,7 @@ final class RouteSearch {
     private final Set<Eluent> forbidden;
     private final boolean stocked;
     private final int wanted;
+    private final Optional<Eluent> required;
     private final double creptAtMost;
     private final Map<OnBed, List<WayOn>> waysOn = new HashMap<>();
     private final List<Route> best = new ArrayList<>();
@@ -60,11 +61,27 @@ final class RouteSearch {
      * @param wanted how many of the best routes are looked for, at least 1
      */
     RouteSearch(Choices choices, Preferences preferences, Set<Eluent> forbidden, boolean stocked, int wanted) {
+        this(choices, preferences, forbidden, stocked, wanted, Optional.empty());
+    }
+
+    /** The best routes that pour this eluent. */
+    static List<Route> pouring(Eluent required, Choices choices, Preferences preferences) {
+        return new RouteSearch(choices, preferences, Set.of(), true, 1, Optional.of(required)).routes();
+    }
+
+    private RouteSearch(
+            Choices choices,
+            Preferences preferences,
+            Set<Eluent> forbidden,
+            boolean stocked,
+            int wanted,
+            Optional<Eluent> required) {
         this.choices = choices;
         this.preferences = preferences;
         this.forbidden = forbidden;
         this.stocked = stocked;
         this.wanted = wanted;
+        this.required = required;
         this.creptAtMost = preferences.creepingComesBeforeCost() ? choices.creepLimit() : 1;
     }
 
@@ -153,6 +170,11 @@ final class RouteSearch {
     }
 
     private void keep(Route route) {
+        boolean isAskedFor = required.isEmpty()
+                || route.steps().stream().anyMatch(step -> step.eluent().equals(required.get()));
+        if (!isAskedFor) {
+            return;
+        }
         Optional<Route> alike = best.stream()
                 .filter(known -> known.names().equals(route.names()))
                 .findFirst();

@@ -1,17 +1,12 @@
 package org.wickwise.rulebook;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.wickwise.bench.Case;
-import org.wickwise.strip.BlendProposal;
-import org.wickwise.substance.Eluent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.ProblemsFound;
 
@@ -50,82 +45,51 @@ public final class Judge {
 
     /** @param order the order in which facts are laid before the rules; it changes nothing, and a test holds that */
     Judgement judge(Case written, UnaryOperator<Collection<Object>> order) {
-        try (WarmJudging judging = warm(written, order)) {
-            return judging.first();
+        try (LaidOutCase laidOut = laidOut(rulebook, order)) {
+            return laidOut.first(written);
         }
     }
 
     /**
-     * The same, kept laid out so that other readings can be judged without starting again.
+     * The judgement of a case under other limits than those of the rule book.
+     *
+     * @throws ProblemsFound when strips that should agree contradict each other
+     */
+    public Judgement judge(Case written, Map<String, Limit> limits) {
+        try (LaidOutCase laidOut = laidOut(rulebook.with(limits), facts -> facts)) {
+            return laidOut.first(written);
+        }
+    }
+
+    /**
+     * A case judged and kept laid out, so that it can be changed.
+     *
+     * @throws ProblemsFound when strips that should agree contradict each other
+     */
+    public LaidOutCase layOut(Case written) {
+        LaidOutCase laidOut = laidOut(rulebook, facts -> facts);
+        laidOut.first(written);
+        return laidOut;
+    }
+
+    /**
+     * A case judged and kept laid out, so that other readings can be judged without starting again.
      *
      * @throws ProblemsFound when strips that should agree contradict each other
      */
     public WarmJudging keepWarm(Case written) {
-        return warm(written, facts -> facts);
+        LaidOutCase laidOut = laidOut(rulebook, facts -> facts);
+        return new WarmJudging(
+                laidOut, laidOut.first(written), ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
     }
 
-    private WarmJudging warm(Case written, UnaryOperator<Collection<Object>> order) {
-        Firings firings = new Firings();
-        KieSession session = compiled.newKieSession();
-        try {
-            StandingConclusions standing = new StandingConclusions();
-            session.addEventListener(firings);
-            session.addEventListener(standing);
-            session.setGlobal("firings", firings);
-            rulebook.limits().values().forEach(session::insert);
-            List<Object> facts = new ArrayList<>();
-            layOut(CaseFacts.ofTheStrips(written), order, facts, session);
-            layOut(ReplicateScatter.facts(written, standing.now(), rulebook.limits()), order, facts, session);
-            Set<Conclusion> verdicts = standing.now();
-            StripSummary summary = StripSummary.of(written, verdicts, rulebook.limits());
-            layOut(CaseFacts.ofTheEluents(written, summary, data), order, facts, session);
-            Reckoning reckoning = new Reckoning(written, summary, rulebook.limits());
-            List<BlendProposal> blends = reckoning.blends(standing.now(), data.miscibility(), rulebook.blends());
-            List<Eluent> proposed =
-                    blends.stream().map(BlendProposal::eluent).distinct().toList();
-            List<Eluent> eluents = joined(CaseFacts.eluents(written), proposed);
-            StripSummary reckoned = reckoning.in(eluents);
-            List<Object> further =
-                    new ArrayList<>(CaseFacts.ofFurtherEluents(proposed, CaseFacts.eluents(written), written, data));
-            further.addAll(reckoned.movements());
-            further.addAll(reckoned.gaps());
-            layOut(further, order, facts, session);
-            StripSummary all = summary.with(reckoned);
-            Judgement first = new Judgement(
-                    written,
-                    eluents,
-                    all.movements(),
-                    all.gaps(),
-                    blends,
-                    List.copyOf(facts),
-                    Reasons.of(rulebook.rules(), rulebook.limits(), firings, standing.now()),
-                    rulebook.limits(),
-                    data.miscibility());
-            firings.stop();
-            return new WarmJudging(
-                    session, standing, verdicts, first, ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
-        } catch (RuntimeException e) {
-            session.dispose();
-            throw e;
-        }
-    }
-
-    private static void layOut(
-            Collection<Object> more, UnaryOperator<Collection<Object>> order, List<Object> facts, KieSession session) {
-        facts.addAll(more);
-        order.apply(more).forEach(session::insert);
-        fire(session);
+    private LaidOutCase laidOut(Rulebook book, UnaryOperator<Collection<Object>> order) {
+        return new LaidOutCase(compiled.newKieSession(), book, data, order);
     }
 
     /** Says of a judgement of this judge why some rule did not conclude something. */
     public Objections objections(Judgement judgement) {
         return new Objections(rulebook.rules(), judgement);
-    }
-
-    private static List<Eluent> joined(List<Eluent> eluents, List<Eluent> further) {
-        Set<Eluent> all = new TreeSet<>(eluents);
-        all.addAll(further);
-        return List.copyOf(all);
     }
 
     static void fire(KieSession session) {

@@ -63,9 +63,10 @@ record Meaning(List<Clause> clauses) {
 
     /**
      * @param inTheWay facts that would have to be otherwise or not be there, the nearest first
-     * @param short by how much the nearest misses, where it is a matter of numbers
+     * @param missing by how much the nearest misses, where it is a matter of numbers
+     * @param ruledOut whether the sentence asks that something is not there, and it is
      */
-    record NotMet(List<Object> inTheWay, OptionalDouble missing) implements Answer {}
+    record NotMet(List<Object> inTheWay, OptionalDouble missing, boolean ruledOut) implements Answer {}
 
     /** @param values what stands in the slots, by the names of the slots */
     Answer ask(Map<String, Object> values, Facts facts) {
@@ -111,7 +112,9 @@ record Meaning(List<Clause> clauses) {
 
     private Answer no(No no, int index, Map<String, Object> values, Facts facts, List<Object> witnesses) {
         List<Object> there = together(no.patterns(), 0, values, facts);
-        return there.isEmpty() ? ask(index + 1, values, facts, witnesses) : new NotMet(there, OptionalDouble.empty());
+        return there.isEmpty()
+                ? ask(index + 1, values, facts, witnesses)
+                : new NotMet(there, OptionalDouble.empty(), true);
     }
 
     private static List<Object> together(
@@ -167,6 +170,7 @@ record Meaning(List<Clause> clauses) {
                 .thenComparing(one -> one.fact().toString()));
         return new NotMet(
                 near.stream().map(Near::fact).toList(),
-                near.isEmpty() ? OptionalDouble.empty() : near.get(0).missing());
+                near.isEmpty() ? OptionalDouble.empty() : near.get(0).missing(),
+                false);
     }
 }

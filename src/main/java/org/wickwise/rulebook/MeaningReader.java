@@ -165,20 +165,26 @@ final class MeaningReader {
         if (token.equals("true") || token.equals("false")) {
             return new Constant(Boolean.valueOf(token));
         }
-        MeaningExpression start = token.startsWith("{")
-                ? new Named(token.substring(1, token.length() - 1))
-                : token.startsWith("$") ? new Named(token) : token.equals("this") ? new Itself() : null;
-        if (start == null) {
-            if (Character.isUpperCase(token.charAt(0))) {
-                expect(".");
-                return new Constant(word(token, next()));
-            }
-            start = part(new Itself(), token);
+        boolean isWordOfAKind = Character.isUpperCase(token.charAt(0));
+        if (isWordOfAKind) {
+            expect(".");
+            return new Constant(word(token, next()));
         }
+        MeaningExpression start = start(token);
         while (take(".")) {
             start = part(start, next());
         }
         return start;
+    }
+
+    private MeaningExpression start(String token) {
+        if (token.startsWith("{")) {
+            return new Named(token.substring(1, token.length() - 1));
+        }
+        if (token.startsWith("$")) {
+            return new Named(token);
+        }
+        return token.equals("this") ? new Itself() : part(new Itself(), token);
     }
 
     private MeaningExpression part(MeaningExpression of, String name) {

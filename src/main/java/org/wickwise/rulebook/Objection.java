@@ -12,6 +12,7 @@ import org.wickwise.text.Place;
  * @param unmet the first sentence that does not hold, names filled in
  * @param inTheWay why it does not hold: what holds instead, the nearest first; none where nothing is known of it
  * @param missing by how much the nearest misses, where it is a matter of numbers
+ * @param ruledOut whether the rule asks that something is not there, and it is: a veto
  * @param further where the sentence asks for a conclusion that nothing drew: why not
  */
 public record Objection(
@@ -22,6 +23,7 @@ public record Objection(
         String unmet,
         List<Reason> inTheWay,
         OptionalDouble missing,
+        boolean ruledOut,
         List<Objection> further) {
 
     public Objection {

@@ -159,6 +159,7 @@ public final class Objections {
                 unmet.filled(names, judgement.limits()),
                 inTheWay,
                 failure.answer().missing(),
+                failure.answer().ruledOut(),
                 further);
     }
 

@@ -63,6 +63,11 @@ public record Rulebook(
         return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes, blends, columnSizes);
     }
 
+    /** The same book with other limits. */
+    Rulebook with(Map<String, Limit> others) {
+        return new Rulebook(rules, Map.copyOf(others), topics, wishes, blends, columnSizes);
+    }
+
     private static Map<String, Limit> limits(Mapping file, Problems problems) {
         Map<String, Limit> limits = new TreeMap<>();
         Fields root = Fields.of(file, "the limits", Set.of("limits"), problems);

@@ -23,6 +23,7 @@ public final class WarmJudging implements AutoCloseable {
 
     private static final Reason.Concluded UNTOLD = new Reason.Concluded("", List.of());
 
+    private final LaidOutCase whole;
     private final KieSession session;
     private final StandingConclusions standing;
     private final Case written;
@@ -33,20 +34,16 @@ public final class WarmJudging implements AutoCloseable {
     private Map<String, Told> laidOut;
 
     /**
-     * @param session with the case laid out and judged
-     * @param verdicts what was concluded of the strips before their readings were put together
-     * @param first the judgement of the written readings
+     * @param whole the case, laid out and judged
+     * @param first its judgement
      */
-    WarmJudging(
-            KieSession session,
-            StandingConclusions standing,
-            Set<Conclusion> verdicts,
-            Judgement first,
-            ReadingThresholds thresholds) {
-        this.session = session;
-        this.standing = standing;
+    WarmJudging(LaidOutCase whole, Judgement first, ReadingThresholds thresholds) {
+        this.whole = whole;
+        this.session = whole.session();
+        this.standing = whole.standing();
+        whole.firings().stop();
         this.written = first.judged();
-        this.verdicts = verdicts;
+        this.verdicts = standing.now();
         this.first = first;
         this.thresholds = thresholds;
         this.laidOut = thresholds.told(new StripSummary(first.movements(), first.gaps()));
@@ -130,6 +127,6 @@ public final class WarmJudging implements AutoCloseable {
 
     @Override
     public void close() {
-        session.dispose();
+        whole.close();
     }
 }

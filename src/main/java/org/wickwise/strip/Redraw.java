@@ -45,19 +45,7 @@ public record Redraw(Strip strip, List<Double> errors) {
                                 errors.get(spot.dyes().toString())),
                         spot.place()))
                 .toList();
-        Strip redrawn = new Strip(
-                strip.eluent(),
-                strip.phase(),
-                strip.replicate(),
-                front,
-                strip.rulerDivisionMillimetres(),
-                spots,
-                strip.gaps(),
-                strip.mishaps(),
-                strip.streaked(),
-                strip.atTheEdge(),
-                strip.notSeen(),
-                strip.place());
+        Strip redrawn = strip.with(front, spots);
         return new Redraw(redrawn, errors(strip, redrawn, ruler, quotedUncertainty));
     }
 

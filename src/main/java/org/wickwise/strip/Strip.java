@@ -36,6 +36,23 @@ public record Strip(
     /** What was seen between two dyes, the one further from the origin first. */
     public record SeenBetween(Dye ahead, Dye behind, GapLook look, Place place) {}
 
+    /** The same strip read otherwise. */
+    public Strip with(OptionalDouble otherFrontMillimetres, List<Spot> otherSpots) {
+        return new Strip(
+                eluent,
+                phase,
+                replicate,
+                otherFrontMillimetres,
+                rulerDivisionMillimetres,
+                List.copyOf(otherSpots),
+                gaps,
+                mishaps,
+                streaked,
+                atTheEdge,
+                notSeen,
+                place);
+    }
+
     public Optional<Spot> spotOf(Dye dye) {
         return spots.stream().filter(spot -> spot.dyes().contains(dye)).findFirst();
     }

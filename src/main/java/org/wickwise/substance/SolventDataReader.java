@@ -35,6 +35,9 @@ public final class SolventDataReader {
     private final Path folder;
     private final Problems problems = new Problems();
 
+    /** Names of phases in the files of other phases, looked up when all files are read. */
+    private final List<Scalar> phasesSpeakingForOthers = new ArrayList<>();
+
     private SolventDataReader(Path folder) {
         this.folder = folder;
     }
@@ -75,6 +78,8 @@ public final class SolventDataReader {
                 new Miscibility(List.of(), List.of(), ""),
                 hazardStatements(),
                 flammabilitySchemes());
+        phasesSpeakingForOthers.forEach(
+                name -> new NamesOfTheTable(withoutMiscibility, problems).stationaryPhase(name.text(), name.place()));
         Miscibility miscibility = miscibility(withoutMiscibility);
         problems.throwIfAny();
         return new SolventData(
@@ -174,6 +179,8 @@ public final class SolventDataReader {
                         "keep away",
                         "strips that speak for it"),
                 problems);
+        List<Scalar> speaking = phase.texts("strips that speak for it");
+        phasesSpeakingForOthers.addAll(speaking);
         return new StationaryPhase(
                 phase.requiredText("stationary phase"),
                 phase.texts("also called").stream().map(Scalar::text).toList(),
@@ -186,9 +193,7 @@ public final class SolventDataReader {
                 phase.requiredText("conditioning"),
                 holds(phase),
                 phase.texts("keep away").stream().map(Scalar::text).toList(),
-                phase.texts("strips that speak for it").stream()
-                        .map(Scalar::text)
-                        .toList());
+                speaking.stream().map(Scalar::text).toList());
     }
 
     private Optional<AdsorbentActivity> activity(Fields phase) {

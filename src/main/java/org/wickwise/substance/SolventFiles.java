@@ -91,23 +91,18 @@ final class SolventFiles {
         String confidence = fields.requiredText("confidence");
         expectKnown(fields, "confidence", confidence, CONFIDENCES);
         String unit = fields.requiredText("unit");
-        String expectedUnit = unitOfProperty.get(property);
-        if (!unit.equals(expectedUnit) && !unit.equals("none")) {
-            problems.add(
-                    fields.placeOf("unit"),
-                    "`" + property + "` is given in " + unit,
-                    "the unit " + expectedUnit,
-                    "convert the value, or say which unit was meant");
-        }
         List<String> texts = new ArrayList<>();
         Map<String, Double> constants = new LinkedHashMap<>();
         fields.node("value")
                 .ifPresentOrElse(node -> take(node, fields, texts, constants), () -> fields.missing("value"));
+        OptionalDouble number = texts.size() == 1 ? numberOf(texts.get(0)) : OptionalDouble.empty();
+        boolean onlyWords = number.isEmpty() && constants.isEmpty();
+        expectUnit(fields, property, unit, onlyWords);
         return new TableValue(
                 solvent,
                 property,
                 texts,
-                texts.size() == 1 ? numberOf(texts.get(0)) : OptionalDouble.empty(),
+                number,
                 constants,
                 unit,
                 fields.requiredText("condition"),
@@ -118,6 +113,18 @@ final class SolventFiles {
                         .or(() -> fields.text("not used because"))
                         .orElse(""),
                 fields.place());
+    }
+
+    /** Words carry no unit; no unit at all was reported as missing. */
+    private void expectUnit(Fields fields, String property, String unit, boolean onlyWords) {
+        String expected = unitOfProperty.get(property);
+        if (!unit.isEmpty() && !unit.equals(expected) && !(onlyWords && unit.equals("none"))) {
+            problems.add(
+                    fields.placeOf("unit"),
+                    "`" + property + "` is given in " + unit,
+                    "the unit " + expected,
+                    "convert the value, or say which unit was meant");
+        }
     }
 
     private void take(Node node, Fields fields, List<String> texts, Map<String, Double> constants) {

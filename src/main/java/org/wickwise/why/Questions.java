@@ -15,13 +15,21 @@ public final class Questions {
 
     /** @throws ProblemsFound with the labels that can be asked about, the nearest first, when there is no such line */
     public static PlanLine lineAsked(Plan plan, String label, String file) {
-        return plan.line(label).orElseThrow(() -> {
-            List<String> labels = plan.lines().stream().map(PlanLine::label).toList();
-            return new ProblemsFound(List.of(new Problem(
-                    Place.wholeFile(file),
-                    "the plan has no line `" + label + "`",
-                    "the label of a line, as `plan` prints it in front of each",
-                    NearMiss.suggestion(label, labels))));
-        });
+        return lineAsked(plan.lines(), label, file);
+    }
+
+    /** @throws ProblemsFound with the labels that can be asked about, the nearest first, when there is no such line */
+    public static PlanLine lineAsked(List<PlanLine> lines, String label, String file) {
+        return lines.stream()
+                .filter(line -> line.label().equals(label))
+                .findFirst()
+                .orElseThrow(() -> {
+                    List<String> labels = lines.stream().map(PlanLine::label).toList();
+                    return new ProblemsFound(List.of(new Problem(
+                            Place.wholeFile(file),
+                            "the plan has no line `" + label + "`",
+                            "the label of a line, as `plan` prints it in front of each",
+                            NearMiss.suggestion(label, labels))));
+                });
     }
 }

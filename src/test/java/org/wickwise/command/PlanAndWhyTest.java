@@ -147,7 +147,7 @@ class PlanAndWhyTest {
         assertThat(CommandLineRun.of("why", DEMO, "plan", "--as", "svg", "--levels", "1")
                         .out())
                 .startsWith("<svg ")
-                .contains("Left out", "--levels 2");
+                .contains("Left out:", "--levels 2");
         CommandLineRun none = CommandLineRun.of("why", DEMO, "plan", "--as", "svg", "--levels", "0");
         assertThat(none.code()).isEqualTo(ExitCodes.BAD_INPUT);
         assertThat(none.err()).contains("expected 1 or more");

@@ -1,0 +1,113 @@
+package org.wickwise.why;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.wickwise.Shipped;
+import org.wickwise.bench.Case;
+import org.wickwise.plan.Plan;
+import org.wickwise.plan.PlanLine;
+import org.wickwise.plan.Planner;
+import org.wickwise.rulebook.Judge;
+import org.wickwise.rulebook.LaidOutCase;
+import org.wickwise.text.ProblemsFound;
+
+class SuppositionTest {
+
+    private static final Judge JUDGE = Shipped.bench().judge();
+    private static final Case DEMO = Shipped.caseIn(Shipped.DEMO);
+
+    static Stream<Arguments> changes() {
+        Path spinach = Shipped.PUBLISHED.resolve("d04-spinach-alumina.yaml");
+        return Stream.of(
+                Arguments.of(Shipped.DEMO, List.of("rust in ethyl acetate at 60 mm")),
+                Arguments.of(Shipped.DEMO, List.of("rust in ethyl acetate at Rf 0.02", "straw stays in ethanol")),
+                Arguments.of(Shipped.DEMO, List.of("without the strip in acetone")),
+                Arguments.of(Shipped.DEMO, List.of("without the strip in ethyl acetate", "without the bottle ethanol")),
+                Arguments.of(
+                        Shipped.DEMO, List.of("a strip in toluene: straw at Rf 0.4, rust stays, harbour blue stays")),
+                Arguments.of(Shipped.DEMO, List.of("the column is alumina")),
+                Arguments.of(Shipped.DEMO, List.of("the setting is secondary school")),
+                Arguments.of(Shipped.DEMO, List.of("the parting gap is 0.3", "the staying limit is 0.1")),
+                Arguments.of(spinach, List.of("xanthophyll in hexane + acetone 7:3 at Rf 0.3")),
+                Arguments.of(spinach, List.of("the column is silica", "without the bottle acetone")));
+    }
+
+    private static Supposition supposition(Case written, List<String> changes) {
+        return SuppositionReader.read(changes, written, JUDGE.rulebook().limits(), Shipped.data());
+    }
+
+    @ParameterizedTest
+    @MethodSource("changes")
+    void changing_what_is_laid_out_concludes_what_judging_the_changed_case_afresh_does(
+            Path file, List<String> changes) {
+        Case written = Shipped.caseIn(file);
+        Supposition supposed = supposition(written, changes);
+        try (LaidOutCase laidOut = JUDGE.layOut(written)) {
+            assertThat(laidOut.suppose(supposed.supposed(), supposed.limits())
+                            .reasons()
+                            .keySet())
+                    .containsExactlyInAnyOrderElementsOf(JUDGE.judge(supposed.supposed(), supposed.limits())
+                            .reasons()
+                            .keySet());
+            assertThat(laidOut.suppose(written, JUDGE.rulebook().limits())
+                            .reasons()
+                            .keySet())
+                    .as("and back again")
+                    .containsExactlyInAnyOrderElementsOf(
+                            JUDGE.judge(written).reasons().keySet());
+        }
+    }
+
+    @Test
+    void supposing_nothing_changes_nothing() {
+        Supposition nothing = supposition(DEMO, List.of());
+        Planner planner = new Planner(JUDGE.rulebook());
+        Plan before = planner.plan(JUDGE.judge(DEMO));
+        List<PlanLine> lines = Comparison.of(before, planner.plan(JUDGE.judge(nothing.supposed(), nothing.limits())));
+        assertThat(lines).extracting(PlanLine::label).containsExactly("plan", "same");
+        assertThat(lines.get(0).text()).startsWith("The plan stays");
+    }
+
+    @Test
+    void every_mistake_of_a_supposition_is_told_with_what_can_be_supposed() {
+        ProblemsFound found = catchThrowableOfType(
+                ProblemsFound.class,
+                () -> supposition(
+                        DEMO,
+                        List.of(
+                                "rust flies",
+                                "the parting gab is 0.3",
+                                "rust in acetone at 80 mm",
+                                "rust in acetone at 10 mm",
+                                "rust in acetone at 12 mm",
+                                "without the bottle gin")));
+        assertThat(found.getMessage())
+                .contains(
+                        "nothing that can be supposed",
+                        "did you mean `parting gap`",
+                        "at most its front",
+                        "supposed twice",
+                        "there is no bottle gin");
+    }
+
+    @Test
+    void every_example_of_the_help_can_be_supposed_of_the_demo() {
+        for (String example : SuppositionReader.EXAMPLES) {
+            String filled = example.replaceFirst("DYE", "rust")
+                    .replaceFirst("DYE", "straw")
+                    .replace("PHASE", "alumina")
+                    .replace("SOLVENT", "ethyl acetate");
+            if (!filled.startsWith("with the bottle")) {
+                assertThat(supposition(DEMO, List.of(filled)).changes()).containsExactly(filled);
+            }
+        }
+    }
+}
