@@ -10,6 +10,7 @@ import org.wickwise.bench.Case;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.command.Workbench;
 import org.wickwise.plan.Plan;
+import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Lessons;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.substance.SolventData;
@@ -41,6 +42,10 @@ public final class Shipped {
 
     public static Lessons lessons() {
         return Lessons.read(HOME.resolve("rules"), rulebook(), data());
+    }
+
+    public static Planner planner() {
+        return new Planner(rulebook());
     }
 
     /** Every case that is shipped or published. */

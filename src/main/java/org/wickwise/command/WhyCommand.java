@@ -15,9 +15,6 @@ import org.wickwise.report.ReasonPicture;
 import org.wickwise.report.ReasonText;
 import org.wickwise.report.TextReport;
 import org.wickwise.rulebook.Lessons;
-import org.wickwise.rulebook.Rulebook;
-import org.wickwise.substance.SolventData;
-import org.wickwise.substance.SolventDataReader;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
@@ -99,20 +96,19 @@ final class WhyCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--levels is " + levels.get() + "; expected 1 or more, such as --levels 3");
         }
-        Plan plan = Workbench.planFor(caseFile);
-        Path home = Workbench.home();
-        SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
-        Answers answers = new Answers(plan, data);
+        Desk desk = Desk.of(caseFile);
+        Plan plan = desk.plan();
+        Answers answers = new Answers(plan, desk.planner(), desk.data());
         String question = String.join(" ", words);
         String answer = question.isBlank()
                 ? whatCanBeAsked(plan, answers)
-                : shown(question, answers.to(question, caseFile.toString()), plan, data);
+                : shown(question, answers.to(question, caseFile.toString()), plan, desk);
         spec.commandLine().getOut().print(answer);
         spec.commandLine().getOut().flush();
         return ExitCodes.PLANNED;
     }
 
-    private String shown(String question, List<PlanLine> lines, Plan plan, SolventData data) {
+    private String shown(String question, List<PlanLine> lines, Plan plan, Desk desk) {
         if (lines.size() > 1) {
             return several(question, lines);
         }
@@ -121,7 +117,7 @@ final class WhyCommand implements Callable<Integer> {
             case TEXT -> ReasonText.of(line, Terminal.heading());
             case MARKDOWN -> MarkdownReport.of(line);
             case JSON -> JsonReport.of(line);
-            case LESSON -> LessonText.of(Lesson.of(line, plan.judgement(), lessons(data)), Terminal.heading());
+            case LESSON -> LessonText.of(Lesson.of(line, plan.judgement(), lessons(desk)), Terminal.heading());
             case SVG -> ReasonPicture.of(line, steps());
         };
     }
@@ -150,9 +146,8 @@ final class WhyCommand implements Callable<Integer> {
                 "ask for one of these: `" + String.join("`, `", labels) + "`")));
     }
 
-    private static Lessons lessons(SolventData data) {
-        Path rules = Workbench.home().resolve("rules");
-        return Lessons.read(rules, Rulebook.read(rules, data), data);
+    private static Lessons lessons(Desk desk) {
+        return Lessons.read(Workbench.home().resolve("rules"), desk.judge().rulebook(), desk.data());
     }
 
     private static String whatCanBeAsked(Plan plan, Answers answers) {

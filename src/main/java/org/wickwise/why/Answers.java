@@ -8,6 +8,7 @@ import java.util.function.BiConsumer;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.plan.Planner;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
@@ -30,11 +31,14 @@ import org.wickwise.why.Subject.OfTable;
 public final class Answers {
 
     private final Plan plan;
+    private final Planner planner;
     private final Judgement judgement;
     private final Subjects subjects;
 
-    public Answers(Plan plan, SolventData data) {
+    /** @param planner that made the plan; it says what a plan with another eluent would be worse at */
+    public Answers(Plan plan, Planner planner, SolventData data) {
         this.plan = plan;
+        this.planner = planner;
         this.judgement = plan.judgement();
         this.subjects = new Subjects(judgement, data);
     }
@@ -67,7 +71,7 @@ public final class Answers {
 
     private PlanLine answer(Subject subject) {
         if (subject instanceof OfEluent of) {
-            return EluentAnswer.of(plan, of.eluent());
+            return EluentAnswer.of(plan, planner, of.eluent());
         }
         if (subject instanceof OfTable of) {
             return EluentAnswer.ofTable(plan, of.eluent());

@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.plan.Planner;
+import org.wickwise.plan.Route;
 import org.wickwise.plan.Step;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
@@ -22,18 +24,20 @@ import org.wickwise.text.Words;
 final class EluentAnswer {
 
     private final Plan plan;
+    private final Planner planner;
     private final Judgement judgement;
     private final Eluent eluent;
     private final Told told = new Told();
 
-    private EluentAnswer(Plan plan, Eluent eluent) {
+    private EluentAnswer(Plan plan, Planner planner, Eluent eluent) {
         this.plan = plan;
+        this.planner = planner;
         this.judgement = plan.judgement();
         this.eluent = eluent;
     }
 
-    static PlanLine of(Plan plan, Eluent eluent) {
-        EluentAnswer answer = new EluentAnswer(plan, eluent);
+    static PlanLine of(Plan plan, Planner planner, Eluent eluent) {
+        EluentAnswer answer = new EluentAnswer(plan, planner, eluent);
         answer.movement();
         answer.voidStrips();
         answer.fitness();
@@ -185,23 +189,27 @@ final class EluentAnswer {
                 plan.line("step-" + (i + 1)).map(PlanLine::reason).ifPresent(grounds::add);
             }
         }
-        List<String> lost = plan.linesIn(Section.CHOICE).stream()
-                .filter(line -> pours(line.text()))
-                .map(PlanLine::text)
-                .toList();
-        plan.linesIn(Section.CHOICE).stream()
-                .filter(line -> pours(line.text()))
-                .map(PlanLine::reason)
-                .forEach(grounds::add);
         told.say(
                 "The plan does not pour it"
-                        + (instead.isEmpty() ? "." : "; it brings off " + String.join("; ", instead) + ".")
-                        + (lost.isEmpty() ? "" : " " + String.join(" ", lost)),
+                        + (instead.isEmpty() ? "." : "; it brings off " + String.join("; ", instead) + "."),
                 grounds);
+        lostTo(plan.route().orElseThrow());
     }
 
-    /** Whether a line tells of a way that pours this eluent and lost. */
-    private boolean pours(String text) {
-        return text.matches("(?s).*(?:over |, then )" + java.util.regex.Pattern.quote(eluent.name()) + "(?:,|;|$).*");
+    /** The best plan that does pour it, and what that is worse at. */
+    private void lostTo(Route best) {
+        Optional<Route> with = planner.routePouring(eluent, judgement);
+        if (with.isEmpty()) {
+            told.say("No sound order of eluents pours it.");
+            return;
+        }
+        String comparison = planner.worseBy(best, with.get());
+        String sentence = "With it the best plan would be " + with.get().names() + ", " + comparison + ".";
+        List<Reason> grounds = with.get().steps().stream()
+                .flatMap(step ->
+                        step.leaving().stream().flatMap(dye -> judgement.behaviour(dye, step.eluent()).stream()))
+                .<Reason>map(judgement::reason)
+                .toList();
+        told.because(sentence, new Reason.Chosen(sentence, List.of(comparison), grounds));
     }
 }

@@ -1,6 +1,7 @@
 package org.wickwise.why;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -40,7 +41,8 @@ public final class Named {
     private static Map<String, Eluent> ownNames(Case written) {
         return written.shelf().bottles().stream()
                 .filter(Bottle::isHouseholdBlend)
-                .collect(Collectors.toMap(Bottle::name, Bottle::contents, (one, other) -> one));
+                .collect(Collectors.toMap(
+                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
     }
 
     private static ProblemsFound unknown(String written, Judgement judgement, String file) {

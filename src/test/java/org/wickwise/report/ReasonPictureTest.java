@@ -104,10 +104,10 @@ class ReasonPictureTest {
 
     @Test
     void thePictureIsTheSameEachTime() {
-        PlanLine line = new Answers(Shipped.planOf(Shipped.DEMO), Shipped.data())
+        PlanLine line = new Answers(Shipped.planOf(Shipped.DEMO), Shipped.planner(), Shipped.data())
                 .to("ethyl acetate", "")
                 .get(0);
-        PlanLine again = new Answers(Shipped.planOf(Shipped.DEMO), Shipped.data())
+        PlanLine again = new Answers(Shipped.planOf(Shipped.DEMO), Shipped.planner(), Shipped.data())
                 .to("ethyl acetate", "")
                 .get(0);
         assertThat(ReasonPicture.of(line, AS_FITS)).isEqualTo(ReasonPicture.of(again, AS_FITS));

@@ -30,7 +30,7 @@ class AnswersTest {
 
     private static final String FILE = "case.yaml";
     private static final Plan DEMO = Shipped.planOf(Shipped.DEMO);
-    private static final Answers ANSWERS = new Answers(DEMO, Shipped.data());
+    private static final Answers ANSWERS = new Answers(DEMO, Shipped.planner(), Shipped.data());
 
     /** What no student should meet; a word of its own, since a dye or a place may contain the letters. */
     private static final Pattern ENGINE_WORDS = Pattern.compile(
@@ -100,7 +100,7 @@ class AnswersTest {
     @MethodSource("cases")
     void whatIsListedCanBeAskedAndTheLabelOfAnAnswerAsksItAgain(Path file) {
         Plan plan = Shipped.planOf(file);
-        Answers answers = new Answers(plan, Shipped.data());
+        Answers answers = new Answers(plan, Shipped.planner(), Shipped.data());
         for (String name : answers.names()) {
             List<PlanLine> found = answers.to(name, FILE);
             assertThat(found).as(name).hasSize(1);
@@ -150,7 +150,10 @@ class AnswersTest {
         assertThat(text("acetone"))
                 .contains("The plan does not pour it; it brings off straw with heptane + ethyl acetate 9:1; rust with"
                         + " ethyl acetate; harbour blue with ethanol.")
-                .contains("which counts more steps resting on a doubtful reading");
+                .contains(
+                        "With it the best plan would be heptane + ethyl acetate 9:1, then ethyl acetate, then acetone, which"
+                                + " counts more steps resting on a doubtful reading (1 against 0).");
+        assertThat(text("water")).contains("No sound order of eluents pours it.");
         assertThat(text("methanol")).contains("probably travels (estimated)", "as the last step only");
     }
 
@@ -164,7 +167,7 @@ class AnswersTest {
     @Test
     void aDyeThatComesOffInNothingIsToldSo() {
         Plan refused = Shipped.planOf(Shipped.PUBLISHED.resolve("d13-rhodamine-amaranth-silica.yaml"));
-        Answers answers = new Answers(refused, Shipped.data());
+        Answers answers = new Answers(refused, Shipped.planner(), Shipped.data());
         List<String> texts = refused.judged().dyes().stream()
                 .map(dye -> answers.to(dye.name(), FILE).get(0).text())
                 .toList();
@@ -204,7 +207,7 @@ class AnswersTest {
     @Test
     void aSolventThatTheCaseKnowsNothingOfIsNotTakenForAnUnknownWord() {
         Plan evening = Shipped.planOf(Path.of("docs/examples/ferry-ink-evening.yaml"));
-        Answers answers = new Answers(evening, Shipped.data());
+        Answers answers = new Answers(evening, Shipped.planner(), Shipped.data());
         assertThat(answers.to("pyridine", FILE)).singleElement().satisfies(answer -> assertThat(answer.text())
                 .startsWith("Nothing was judged about pyridine"));
     }
@@ -232,7 +235,7 @@ class AnswersTest {
     /** Every line of a plan and the answer to everything that can be asked beside them. */
     private static List<PlanLine> everything(Plan plan) {
         List<PlanLine> all = new ArrayList<>(plan.lines());
-        Answers answers = new Answers(plan, Shipped.data());
+        Answers answers = new Answers(plan, Shipped.planner(), Shipped.data());
         answers.names().forEach(name -> all.addAll(answers.to(name, FILE)));
         return all;
     }
