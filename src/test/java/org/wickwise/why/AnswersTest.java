@@ -210,6 +210,10 @@ class AnswersTest {
         Answers answers = new Answers(evening, Shipped.planner(), Shipped.data());
         assertThat(answers.to("pyridine", FILE)).singleElement().satisfies(answer -> assertThat(answer.text())
                 .startsWith("Nothing was judged about pyridine"));
+        assertThat(answers.to("Window Spirit", FILE))
+                .as("a household bottle by its own name")
+                .isEqualTo(answers.to("ethanol 96 % + water 4 %", FILE))
+                .hasSize(1);
     }
 
     @ParameterizedTest
