@@ -2,9 +2,9 @@ package org.wickwise.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.PlanLine;
-import org.wickwise.report.TextReport;
 import org.wickwise.why.FirmLines;
 import org.wickwise.why.Firmness;
 import picocli.CommandLine.Command;
@@ -29,8 +29,15 @@ final class FirmCommand implements Callable<Integer> {
 
     private static final int MOST_REDRAWS = 1_000_000;
 
-    @Parameters(paramLabel = "CASE", description = "the case file")
+    @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
     private Path caseFile;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "LABEL",
+            description = "the label of a line of the answer, to see its reason as a tree")
+    private Optional<String> label;
 
     @Option(
             names = "--redraws",
@@ -67,8 +74,6 @@ final class FirmCommand implements Callable<Integer> {
         Firmness firmness = Firmness.of(desk.judge(), desk.planner(), desk.written(), redraws, seed);
         List<PlanLine> lines = FirmLines.of(firmness);
         String title = "How firm: " + firmness.judgement().judged().title();
-        return Printed.ending(
-                form == Form.TEXT ? TextReport.of(title, lines, Terminal.heading()) : Printed.lines(title, lines, form),
-                spec);
+        return Printed.ending(Printed.linesOrOne(title, lines, label, caseFile, form), spec);
     }
 }

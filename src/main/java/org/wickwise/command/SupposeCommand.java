@@ -54,7 +54,7 @@ final class SupposeCommand implements Callable<Integer> {
         Supposition supposition = SuppositionReader.read(
                 changes, desk.written(), desk.judge().rulebook().limits(), desk.data());
         Plan after = desk.planner().plan(desk.judge().judge(supposition.supposed(), supposition.limits()));
-        List<PlanLine> lines = Comparison.of(desk.plan(), after);
+        List<PlanLine> lines = Comparison.of(desk.plan(), after, desk.judge().objections(after.judgement()));
         String title = "Suppose: " + String.join("; ", changes);
         return Printed.ending(Printed.lines(title, lines, form), spec);
     }

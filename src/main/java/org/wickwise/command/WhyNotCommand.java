@@ -6,12 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
-import org.wickwise.report.JsonReport;
-import org.wickwise.report.MarkdownReport;
-import org.wickwise.report.ReasonText;
-import org.wickwise.substance.Eluent;
-import org.wickwise.why.Named;
-import org.wickwise.why.Questions;
 import org.wickwise.why.WhyNot;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,24 +13,31 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Says why an eluent is not poured, may not enter, does not hold, release or sweep. */
+/** Says why something is not so. */
 @Command(
         name = "why-not",
         mixinStandardHelpOptions = true,
-        description = "Says why a solvent or blend is not poured, may not enter, does not hold, release or sweep.",
+        description = "Says why something is not so: a solvent poured, a dye alone, two dyes parted.",
         footer = {
             "",
+            "  wickwise why-not CASE SOLVENT          why it is not poured, does not hold, release or sweep",
+            "  wickwise why-not CASE \"A, then B\"     why the plan does not pour these in this order",
+            "  wickwise why-not CASE DYE              why it does not leave alone, and what does not release it",
+            "  wickwise why-not CASE \"DYE and DYE\"   why they are not parted",
+            "  wickwise why-not CASE \"strip in A\"    why it is not void, doubtful or usable",
+            "  wickwise why-not CASE CAUTION          why the plan does not give it, by the name of its rule",
+            "",
             "For every rule that could have said otherwise it names the first sentence that does not hold and",
-            "what is in the way. Something may rule it out, the strips may say otherwise, nobody may know, or",
-            "no rule may speak of it."
+            "what is in the way. Something may rule it out, the strips may say otherwise, nobody may know, no",
+            "rule may speak of it, or the rules may contradict each other."
         })
 final class WhyNotCommand implements Callable<Integer> {
 
     @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
     private Path caseFile;
 
-    @Parameters(index = "1", paramLabel = "SOLVENT", description = "a solvent or a blend, as a case writes it")
-    private String solvent;
+    @Parameters(index = "1", paramLabel = "WHAT", description = "what is asked about, in quotes")
+    private String what;
 
     @Parameters(
             index = "2",
@@ -59,19 +60,8 @@ final class WhyNotCommand implements Callable<Integer> {
     public Integer call() {
         Desk desk = Desk.of(caseFile);
         Plan plan = desk.plan();
-        Eluent eluent = Named.eluent(solvent, plan.judgement(), desk.data(), caseFile.toString());
-        List<PlanLine> lines = new WhyNot(plan, desk.judge(), desk.planner()).of(eluent);
-        String report = label.map(asked -> one(asked, lines))
-                .orElseGet(() -> Printed.lines("Why not " + eluent + "?", lines, form));
-        return Printed.ending(report, spec);
-    }
-
-    private String one(String asked, List<PlanLine> lines) {
-        PlanLine line = Questions.lineAsked(lines, asked, caseFile.toString());
-        return switch (form) {
-            case TEXT -> ReasonText.of(line, Terminal.heading());
-            case MARKDOWN -> MarkdownReport.of(line);
-            case JSON -> JsonReport.of(line);
-        };
+        List<PlanLine> lines = new WhyNot(plan, desk.judge(), desk.planner()).to(what, caseFile.toString());
+        String title = "Why not " + what + "?";
+        return Printed.ending(Printed.linesOrOne(title, lines, label, caseFile, form), spec);
     }
 }

@@ -10,6 +10,7 @@ import org.wickwise.strip.BlendWishes;
 import org.wickwise.strip.Movement.Measured;
 import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
 /** Blends that nobody ran and that should put a dye where a column parts it well; each wants a strip to confirm it. */
 final class BlendLines {
@@ -35,7 +36,7 @@ final class BlendLines {
                     .filter(blend -> isPoured(blend) || needsABlend(dye))
                     .findFirst()
                     .ifPresent(blend -> lines.add(new PlanLine(
-                            "blend-" + StripLines.slug(dye.name()), Section.NEXT, text(blend), blend.reason())));
+                            "blend-" + Words.slug(dye.name()), Section.NEXT, text(blend), blend.reason())));
         }
         return lines;
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.plan.Choices.Packing;
 import org.wickwise.plan.Choices.Pourable;
@@ -18,6 +19,7 @@ import org.wickwise.rulebook.Conclusion.Behaves;
 import org.wickwise.rulebook.Conclusion.Fit;
 import org.wickwise.rulebook.Conclusion.MayPack;
 import org.wickwise.rulebook.Conclusion.Reading;
+import org.wickwise.rulebook.Contradiction;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.RetardationFactor;
@@ -37,6 +39,7 @@ final class ChoicesOfCase {
     private final Set<Conclusion.LeavesBefore> leavesBefore;
     private final List<MayPack> packings;
     private final Flow flow;
+    private final List<Contradiction> contradictions;
 
     private ChoicesOfCase(Judgement judgement, Burden burden, ColumnSizes sizes) {
         this.judgement = judgement;
@@ -44,16 +47,38 @@ final class ChoicesOfCase {
         this.flow = new Flow(judgement, sizes);
         this.supply = new Supply(judgement);
         this.dyes = judgement.judged().dyes();
-        judgement.all(Behaves.class).forEach(behaves -> behaviours
-                .computeIfAbsent(behaves.eluent(), any -> new HashMap<>())
-                .put(behaves.dye(), behaves));
+        this.contradictions = judgement.contradictions();
+        Set<Conclusion> contradicted = contradictions.stream()
+                .flatMap(contradiction -> contradiction.conclusions().stream())
+                .collect(Collectors.toSet());
+        judgement.all(Behaves.class).stream()
+                .filter(behaves -> !contradicted.contains(behaves))
+                .forEach(behaves -> behaviours
+                        .computeIfAbsent(behaves.eluent(), any -> new HashMap<>())
+                        .merge(behaves.dye(), behaves, ChoicesOfCase::seenFirst));
         for (Movement movement : judgement.movements()) {
             movement.retardation().ifPresent(retardation -> retardations
                     .computeIfAbsent(movement.eluent(), any -> new HashMap<>())
                     .put(movement.dye(), retardation));
         }
-        this.leavesBefore = Set.copyOf(judgement.all(Conclusion.LeavesBefore.class));
-        this.packings = judgement.all(MayPack.class);
+        this.leavesBefore = judgement.all(Conclusion.LeavesBefore.class).stream()
+                .filter(leaves -> !isContradicted(leaves))
+                .collect(Collectors.toSet());
+        this.packings = judgement.all(MayPack.class).stream()
+                .filter(may -> contradictions.stream()
+                        .noneMatch(contradiction -> contradiction.eluent().equals(may.packing())))
+                .toList();
+    }
+
+    private static Behaves seenFirst(Behaves one, Behaves other) {
+        return one.basis() == Basis.OBSERVED ? one : other;
+    }
+
+    /** Nothing is built on two dyes of which the rules say in this eluent what cannot both be so. */
+    private boolean isContradicted(Conclusion.LeavesBefore leaves) {
+        return contradictions.stream()
+                .anyMatch(contradiction -> contradiction.eluent().equals(leaves.eluent())
+                        && Set.of(leaves.first(), leaves.second()).containsAll(contradiction.dyes()));
     }
 
     static Choices of(Judgement judgement, Burden burden, ColumnSizes sizes) {

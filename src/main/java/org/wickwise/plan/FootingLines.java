@@ -38,6 +38,7 @@ final class FootingLines {
         order();
         strips();
         spots();
+        contradictions();
         borderlines();
         route.ifPresent(this::togetherDyes);
         route.ifPresent(this::creepingDyes);
@@ -123,6 +124,14 @@ final class FootingLines {
             Reason.Concluded reason = judgement.reason(verdict);
             reason.arguments().forEach(argument -> doubt(verdictWord(verdict.reading()) + argument.because(), reason));
         });
+    }
+
+    private void contradictions() {
+        judgement
+                .contradictions()
+                .forEach(found -> doubt(
+                        Words.capital(found.words(judgement)) + ". Nothing is planned on either.",
+                        found.reason(judgement)));
     }
 
     private void borderlines() {

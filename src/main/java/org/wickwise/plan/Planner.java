@@ -91,6 +91,15 @@ public final class Planner {
         return RouteSearch.pouring(eluent, choices, preferences).stream().findFirst();
     }
 
+    /**
+     * What becomes of an order of eluents that somebody thought of.
+     *
+     * @param order at least one eluent
+     */
+    public AskedOrder inOrder(List<Eluent> order, Judgement judgement) {
+        return AskedOrder.of(order, ChoicesOfCase.of(judgement, burden, columnSizes), preferences);
+    }
+
     private String comparison(Route best, Route other) {
         return "chosen over " + other.names() + ", " + worseBy(best, other);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.wickwise.column.Band;
 import org.wickwise.column.BandOnBed;
@@ -77,6 +78,13 @@ record Pouring(
         return moves.isEmpty()
                 ? OptionalInt.empty()
                 : OptionalInt.of(moves.get(moves.size() - 1).eluent());
+    }
+
+    /** Whether the bottles hold what the last step takes; where they do not say, they do. */
+    boolean isWithinTheBottle() {
+        int last = moves.size() - 1;
+        OptionalDouble held = moves.get(last).pourable(choices).heldColumnVolumes();
+        return held.isEmpty() || poured.get(last) <= held.getAsDouble();
     }
 
     double pouredSoFar() {

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.wickwise.plan.Choices.Packing;
@@ -127,8 +126,7 @@ final class RouteSearch {
             stepsTried++;
             Pouring pouring = prospect.pouring()
                     .then(prospect.next().move(), prospect.next().tail());
-            double poured = pouring.poured().get(pouring.poured().size() - 1);
-            if (!isEnough(prospect.next().move(), poured)) {
+            if (stocked && !pouring.isWithinTheBottle()) {
                 continue;
             }
             if (pouring.on() == 0) {
@@ -269,10 +267,5 @@ final class RouteSearch {
             }
         }
         return least;
-    }
-
-    private boolean isEnough(Move move, double columnVolumes) {
-        OptionalDouble held = move.pourable(choices).heldColumnVolumes();
-        return !stocked || held.isEmpty() || columnVolumes <= held.getAsDouble();
     }
 }

@@ -14,6 +14,7 @@ import org.wickwise.substance.Shelf;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.TableValue;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
 /** What the shelf changes: its own values, what it is short of, household bottles that are poured. */
 final class ShelfLines {
@@ -55,7 +56,7 @@ final class ShelfLines {
             shelf.bottleOf(step.eluent()).filter(Bottle::isHouseholdBlend).ifPresent(bottle -> {
                 String text = step.eluent() + " is what the bottle \"" + bottle.name() + "\" holds.";
                 lines.add(new PlanLine(
-                        "bottle-" + StripLines.slug(bottle.name()),
+                        "bottle-" + Words.slug(bottle.name()),
                         Section.BASIS,
                         text,
                         new Reason.Stated(text, bottle.place())));
@@ -87,8 +88,8 @@ final class ShelfLines {
                 String text = "The whole plan takes about " + Numbers.poured(need.getValue()) + " mL of " + neat
                         + ", packing and loading included, and the shelf has " + Numbers.poured(held.getAsDouble())
                         + " mL: use a narrower column or a shorter bed.";
-                lines.add(
-                        new PlanLine("short-" + StripLines.slug(neat), Section.DOUBTS, text, stockReason(text, neat)));
+                lines.add(new PlanLine(
+                        "short-" + Words.slug(neat.name()), Section.DOUBTS, text, stockReason(text, neat)));
             }
         }
     }

@@ -2,7 +2,6 @@ package org.wickwise.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.plan.PlanLine.Section;
@@ -60,7 +59,10 @@ final class StripLines {
         }
         String text = "In " + eluent + ": " + String.join("; ", words) + "." + roles(eluent);
         lines.add(new PlanLine(
-                "strip-" + slug(eluent), Section.STRIPS, text, new Reason.Chosen(text, List.of(), grounds)));
+                "strip-" + Words.slug(eluent.name()),
+                Section.STRIPS,
+                text,
+                new Reason.Chosen(text, List.of(), grounds)));
     }
 
     private String roles(Eluent eluent) {
@@ -92,8 +94,9 @@ final class StripLines {
             }
             Reason.Concluded reason = judgement.reason(between);
             lines.add(new PlanLine(
-                    "pair-" + slug(eluent) + "-" + slug(between.ahead().name()) + "-"
-                            + slug(between.behind().name()),
+                    "pair-" + Words.slug(eluent.name()) + "-"
+                            + Words.slug(between.ahead().name()) + "-"
+                            + Words.slug(between.behind().name()),
                     Section.STRIPS,
                     "In " + eluent + " " + between.ahead() + " and " + between.behind() + " are not safely parted: "
                             + reason.arguments().stream()
@@ -121,7 +124,10 @@ final class StripLines {
                         .collect(Collectors.joining(" "));
                 String verdict = fit == Fit.UNFIT ? "may not enter this column" : "may enter as the last step only";
                 lines.add(new PlanLine(
-                        "fitness-" + slug(eluent), Section.FITNESS, eluent + " " + verdict + ". " + why, reason));
+                        "fitness-" + Words.slug(eluent.name()),
+                        Section.FITNESS,
+                        eluent + " " + verdict + ". " + why,
+                        reason));
                 return;
             }
         }
@@ -146,17 +152,9 @@ final class StripLines {
                 : "Between them goes about one column volume of " + String.join(" or ", bridges)
                         + ", which mixes with both; it may move dyes, so run a strip in it first.";
         lines.add(new PlanLine(
-                "unmixed-" + slug(before) + "-" + slug(after),
+                "unmixed-" + Words.slug(before.name()) + "-" + Words.slug(after.name()),
                 Section.FITNESS,
                 before + " and " + after + " do not mix: neither may directly follow the other. " + between,
                 judgement.reason(conclusion)));
-    }
-
-    static String slug(Eluent eluent) {
-        return slug(eluent.name());
-    }
-
-    static String slug(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("(^-|-$)", "");
     }
 }

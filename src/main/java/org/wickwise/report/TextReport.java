@@ -29,19 +29,6 @@ public final class TextReport {
         return text.toString();
     }
 
-    /** A few lines under a title, each with what it was reckoned from. */
-    public static String of(String title, List<PlanLine> lines, Heading heading) {
-        StringBuilder text = new StringBuilder(heading.marked(title)).append("\n");
-        lines.forEach(line -> text.append(hanging("[" + line.label() + "] " + line.text())));
-        lines.stream()
-                .map(PlanLine::reason)
-                .flatMap(reason -> ReasonTree.lines(reason).stream().skip(1))
-                .map(ReasonTree.Entry::text)
-                .distinct()
-                .forEach(entry -> text.append(hanging("- " + entry)));
-        return text.toString();
-    }
-
     /** A few lines under a title, without what they rest on. */
     public static String answered(String title, List<PlanLine> lines, Heading heading) {
         StringBuilder text = new StringBuilder(heading.marked(title)).append("\n");

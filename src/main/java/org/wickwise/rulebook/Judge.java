@@ -92,6 +92,11 @@ public final class Judge {
         return new Objections(rulebook.rules(), judgement);
     }
 
+    /** Says how far the readings behind a judgement of this judge lie from the limits they were compared with. */
+    public Margins margins(Judgement judgement) {
+        return new Margins(rulebook.rules(), judgement);
+    }
+
     static void fire(KieSession session) {
         int fired = session.fireAllRules(MOST_FIRINGS);
         if (fired >= MOST_FIRINGS) {

@@ -60,10 +60,17 @@ public record Judgement(
         return reason;
     }
 
+    /** What a dye does in an eluent, seen before reckoned; empty where nobody knows or the rules contradict each other. */
     public Optional<Conclusion.Behaves> behaviour(Dye dye, Eluent eluent) {
-        return first(
-                Conclusion.Behaves.class,
-                behaves -> behaves.dye().equals(dye) && behaves.eluent().equals(eluent));
+        List<Conclusion.Behaves> best = Contradiction.best(all(Conclusion.Behaves.class).stream()
+                .filter(behaves -> behaves.dye().equals(dye) && behaves.eluent().equals(eluent))
+                .toList());
+        return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
+    }
+
+    /** Where the rules say of the same thing what cannot both be so, in a stable order. */
+    public List<Contradiction> contradictions() {
+        return Contradiction.among(reasons.keySet());
     }
 
     public Optional<Movement> movement(Dye dye, Eluent eluent) {

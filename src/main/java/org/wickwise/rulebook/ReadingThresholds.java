@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -34,15 +35,29 @@ final class ReadingThresholds {
 
     static ReadingThresholds of(List<Rule> rules, Map<String, Limit> limits) {
         return new ReadingThresholds(
-                comparisons(ABOUT_MOVEMENTS, rules, limits), comparisons(ABOUT_GAPS, rules, limits));
+                comparisons(ReadingThresholds::isAboutMovements, rules, limits),
+                comparisons(ReadingThresholds::isAboutGaps, rules, limits));
+    }
+
+    /** Whether a sentence speaks of how far a dye moved, in numbers. */
+    static boolean isAboutMovements(Said said) {
+        return isAbout(ABOUT_MOVEMENTS, said);
+    }
+
+    /** Whether a sentence speaks of how far two dyes lie apart, in numbers. */
+    static boolean isAboutGaps(Said said) {
+        return isAbout(ABOUT_GAPS, said);
+    }
+
+    private static boolean isAbout(Pattern about, Said said) {
+        return about.matcher(said.sentence().means().orElse("")).find();
     }
 
     /** The numbers of each sentence that compares such readings with something. */
-    private static Set<List<Double>> comparisons(Pattern about, List<Rule> rules, Map<String, Limit> limits) {
+    private static Set<List<Double>> comparisons(Predicate<Said> about, List<Rule> rules, Map<String, Limit> limits) {
         return rules.stream()
                 .flatMap(rule -> rule.when().stream())
-                .filter(said ->
-                        about.matcher(said.sentence().means().orElse("")).find())
+                .filter(about)
                 .map(said -> numbersIn(said, limits))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }

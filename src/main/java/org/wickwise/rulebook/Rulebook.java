@@ -63,6 +63,15 @@ public record Rulebook(
         return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes, blends, columnSizes);
     }
 
+    /** The names of the rules that may give a caution. */
+    public List<String> cautionRules() {
+        return rules.stream()
+                .filter(rule -> rule.then().stream()
+                        .anyMatch(then -> then.sentence().concludes().orElse("").contains("Caution(")))
+                .map(Rule::id)
+                .toList();
+    }
+
     /** The same book with other limits. */
     Rulebook with(Map<String, Limit> others) {
         return new Rulebook(rules, Map.copyOf(others), topics, wishes, blends, columnSizes);

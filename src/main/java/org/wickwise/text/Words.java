@@ -20,4 +20,9 @@ public final class Words {
     public static String capital(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
+
+    /** As a part of a label: small letters and digits, joined by hyphens. */
+    public static String slug(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("(^-|-$)", "");
+    }
 }

@@ -13,10 +13,6 @@ import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.substance.SolventData;
-import org.wickwise.text.NearMiss;
-import org.wickwise.text.Place;
-import org.wickwise.text.Problem;
-import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.why.Subject.OfDye;
 import org.wickwise.why.Subject.OfEluent;
@@ -50,7 +46,7 @@ public final class Answers {
      * @throws ProblemsFound with what can be asked here, the nearest first, when nothing is called so
      */
     public List<PlanLine> to(String question, String file) {
-        String asked = question.strip().replaceAll("\\s+", " ").replaceAll("\\s*\\?$", "");
+        String asked = Subjects.plain(question);
         Optional<PlanLine> line = plan.line(asked.toLowerCase(Locale.ROOT));
         if (line.isPresent()) {
             return List.of(line.get());
@@ -59,7 +55,8 @@ public final class Answers {
         subjects.named(asked).forEach(subject -> found.add(answer(subject)));
         found.addAll(cautions(asked.toLowerCase(Locale.ROOT)));
         if (found.isEmpty()) {
-            throw unknown(asked, file);
+            throw subjects.unknown(
+                    asked, file, "the label of a line of the plan, or a topic of the cautions", labelsAndTopics());
         }
         return List.copyOf(found);
     }
@@ -123,21 +120,10 @@ public final class Answers {
                 .forEach(caution -> use.accept(caution, new Names(caution.rule(), caution.topic())));
     }
 
-    private ProblemsFound unknown(String asked, String file) {
-        Place place = Place.wholeFile(file);
-        Problems blend = subjects.unreadBlend(asked, place);
-        if (!blend.isEmpty()) {
-            return blend.found();
-        }
-        List<String> known = new ArrayList<>(subjects.names());
+    private List<String> labelsAndTopics() {
+        List<String> known = new ArrayList<>();
         plan.lines().forEach(line -> known.add(line.label()));
-        known.addAll(subjects.otherNames());
         forEachCaution((caution, names) -> known.add(names.topic()));
-        return new ProblemsFound(List.of(new Problem(
-                place,
-                "the plan has no line `" + asked + "`, and no solvent, dye, strip or topic here is called so",
-                "the label of a line, a solvent or blend, a dye, two dyes such as `A and B`, a strip such as"
-                        + " `the strip in A`, or a topic of the cautions",
-                NearMiss.suggestion(asked, known, subjects.names()))));
+        return known;
     }
 }

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
@@ -13,25 +16,36 @@ import org.wickwise.plan.Route;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.Objections;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Words;
 
-/** What a supposition changes: the plan, and the conclusions that come and go, each with its reason. */
+/**
+ * What a supposition changes: the plan, the conclusions that come, those that go with what is in their way then, and those
+ * that stay for another reason.
+ */
 public final class Comparison {
 
     private static final int MOST_TOLD = 12;
 
     private final Plan before;
     private final Plan after;
+    private final Objected objected;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    private Comparison(Plan before, Plan after) {
+    private Comparison(Plan before, Plan after, Objections objections) {
         this.before = before;
         this.after = after;
+        this.objected = new Objected(after.judgement(), objections);
     }
 
-    /** One line for each difference; a single line when there is none. */
-    public static List<PlanLine> of(Plan before, Plan after) {
-        Comparison comparison = new Comparison(before, after);
+    /**
+     * One line for each difference; a single line when there is none.
+     *
+     * @param objections to what was not concluded afterwards
+     */
+    public static List<PlanLine> of(Plan before, Plan after, Objections objections) {
+        Comparison comparison = new Comparison(before, after, objections);
         comparison.plan();
         comparison.conclusions();
         return List.copyOf(comparison.lines);
@@ -53,36 +67,76 @@ public final class Comparison {
     }
 
     private void conclusions() {
-        Judgement old = before.judgement();
-        Judgement now = after.judgement();
-        List<Reason.Concluded> gained = onlyIn(now, old);
-        List<Reason.Concluded> lost = onlyIn(old, now);
-        told("new-", "Then: ", gained);
-        told("gone-", "No longer: ", lost);
-        if (gained.isEmpty() && lost.isEmpty()) {
+        List<Conclusion> gained = onlyIn(after.judgement(), before.judgement());
+        List<Conclusion> lost = onlyIn(before.judgement(), after.judgement());
+        List<Conclusion> otherwise = forAnotherReason();
+        told("new-", "Then: ", gained, this::gained);
+        told("gone-", "No longer: ", lost, this::lost);
+        told("still-", "Still: ", otherwise, this::stillBut);
+        if (gained.isEmpty() && lost.isEmpty() && otherwise.isEmpty()) {
             add("same", "Nothing else changes of what is concluded about the strips' eluents and the plan's.");
         }
     }
 
     /** What one judgement concludes and the other does not, each statement once. */
-    private List<Reason.Concluded> onlyIn(Judgement own, Judgement other) {
-        Map<String, Reason.Concluded> only = new LinkedHashMap<>();
+    private List<Conclusion> onlyIn(Judgement own, Judgement other) {
+        Map<String, Conclusion> only = new LinkedHashMap<>();
         for (Conclusion conclusion : own.reasons().keySet()) {
             if (isToTheQuestion(conclusion) && !saysTheSame(conclusion, other, own)) {
-                only.putIfAbsent(own.reason(conclusion).statement(), own.reason(conclusion));
+                only.putIfAbsent(own.reason(conclusion).statement(), conclusion);
             }
         }
         return List.copyOf(only.values());
     }
 
-    private void told(String label, String opening, List<Reason.Concluded> reasons) {
-        for (int i = 0; i < Math.min(reasons.size(), MOST_TOLD); i++) {
-            lines.add(new PlanLine(
-                    label + (i + 1), Section.STRIPS, opening + reasons.get(i).statement() + ".", reasons.get(i)));
+    /** What both conclude, but not by the same rules. */
+    private List<Conclusion> forAnotherReason() {
+        return before.judgement().reasons().keySet().stream()
+                .filter(this::isToTheQuestion)
+                .filter(after.judgement()::holds)
+                .filter(conclusion -> !rules(before, conclusion).equals(rules(after, conclusion)))
+                .toList();
+    }
+
+    private static Set<String> rules(Plan plan, Conclusion conclusion) {
+        return plan.judgement().reason(conclusion).arguments().stream()
+                .map(Reason.Argument::ruleId)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private interface Telling {
+        PlanLine of(String label, Conclusion conclusion);
+    }
+
+    private void told(String label, String opening, List<Conclusion> conclusions, Telling telling) {
+        for (int i = 0; i < Math.min(conclusions.size(), MOST_TOLD); i++) {
+            lines.add(telling.of(label + (i + 1), conclusions.get(i)));
         }
-        if (reasons.size() > MOST_TOLD) {
-            add(label + "more", opening + (reasons.size() - MOST_TOLD) + " more of the kind.");
+        if (conclusions.size() > MOST_TOLD) {
+            add(label + "more", opening + (conclusions.size() - MOST_TOLD) + " more of the kind.");
         }
+    }
+
+    private PlanLine gained(String label, Conclusion conclusion) {
+        Reason.Concluded reason = after.judgement().reason(conclusion);
+        return new PlanLine(label, Section.STRIPS, "Then: " + reason.statement() + ".", reason);
+    }
+
+    /** What held, why it did, and what each of its rules asks in vain afterwards. */
+    private PlanLine lost(String label, Conclusion conclusion) {
+        Reason.Concluded reason = before.judgement().reason(conclusion);
+        return objected.gone(label, reason, rules(before, conclusion), conclusion);
+    }
+
+    private PlanLine stillBut(String label, Conclusion conclusion) {
+        Reason.Concluded reason = after.judgement().reason(conclusion);
+        String text = "Still: " + reason.statement() + ", though by " + named(rules(after, conclusion)) + " and not by "
+                + named(rules(before, conclusion)) + ".";
+        return new PlanLine(label, Section.STRIPS, text, reason);
+    }
+
+    private static String named(Set<String> rules) {
+        return (rules.size() == 1 ? "rule " : "rules ") + Words.joined(List.copyOf(rules));
     }
 
     private void add(String label, String text) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Margin;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 
@@ -19,8 +20,11 @@ public final class FirmLines {
     private static final String REFERENCE =
             "JCGM 101:2008, propagation of distributions by drawing; readings taken as Gaussian";
 
+    private static final String REFERENCE_OF_MARGINS = "JCGM 100:2008, G.1";
+
     private final Firmness firmness;
     private final List<PlanLine> lines = new ArrayList<>();
+    private int margins;
 
     private FirmLines(Firmness firmness) {
         this.firmness = firmness;
@@ -31,6 +35,7 @@ public final class FirmLines {
         made.share();
         made.others();
         made.links();
+        made.margins();
         return List.copyOf(made.lines);
     }
 
@@ -77,6 +82,23 @@ public final class FirmLines {
                     + (link.leaning() > 0 ? "further from" : "nearer to") + " the origin"
                     + (i == 0 ? ". Measure it again, or run that strip longer." : ".");
             add(i == 0 ? "weakest" : "weak-" + (i + 1), text);
+        }
+    }
+
+    /** One line for each reading that decided something the plan rests on. */
+    private void margins() {
+        for (Margin margin : firmness.margins()) {
+            String text = Words.capital(margin.conclusion().statement()) + ": the reading lies "
+                    + Numbers.fixed(margin.distance(), 2) + " from the "
+                    + margin.limit().name() + " ("
+                    + margin.limit().shown() + "), "
+                    + Numbers.fixed(margin.uncertainties(), 1) + " standard uncertainties.";
+            Reason reason = new Reason.Calculated(
+                    text,
+                    "margin = |reading - limit| / standard uncertainty of the reading",
+                    REFERENCE_OF_MARGINS,
+                    List.of(margin.reading(), margin.limit().reason()));
+            lines.add(new PlanLine("margin-" + (++margins), Section.BASIS, text, reason));
         }
     }
 

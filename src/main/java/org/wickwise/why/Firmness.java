@@ -9,8 +9,10 @@ import java.util.TreeMap;
 import org.wickwise.bench.Case;
 import org.wickwise.plan.Planner;
 import org.wickwise.plan.Route;
+import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.Margin;
 import org.wickwise.rulebook.WarmJudging;
 import org.wickwise.strip.Redraw;
 import org.wickwise.strip.Spot;
@@ -22,6 +24,7 @@ import org.wickwise.text.ProblemsFound;
  * when the same eluents are poured in the same order and the same dyes leave alone.
  *
  * @param judgement of the readings as written
+ * @param margins how far the readings behind the plan lie from the limits they were judged by, the nearest first
  * @param usual what comes of the readings as written
  * @param same in how many redraws the same comes out
  * @param others what else came out and how often, the most frequent first
@@ -29,6 +32,7 @@ import org.wickwise.text.ProblemsFound;
  */
 public record Firmness(
         Judgement judgement,
+        List<Margin> margins,
         String usual,
         int redraws,
         long seed,
@@ -50,7 +54,7 @@ public record Firmness(
     /** @param redraws at least 1 */
     public static Firmness of(Judge judge, Planner planner, Case written, int redraws, long seed) {
         try (WarmJudging judging = judge.keepWarm(written)) {
-            return new Count(judging, planner, redraws, seed).firmness();
+            return new Count(judging, planner, redraws, seed).firmness(judge);
         }
     }
 
@@ -92,11 +96,16 @@ public record Firmness(
             this.usual = outcome(planner.route(judging.first()));
         }
 
-        Firmness firmness() {
+        Firmness firmness(Judge judge) {
+            Judgement first = judging.first();
+            List<Conclusion> grounds = planner.route(first)
+                    .map(route -> PlanGrounds.of(route, first))
+                    .orElse(List.of());
+            List<Margin> margins = judge.margins(first).of(grounds);
             for (int i = 0; i < redraws; i++) {
                 redraw(seed * redraws + i);
             }
-            return new Firmness(judging.first(), usual, redraws, seed, same, others, links());
+            return new Firmness(first, margins, usual, redraws, seed, same, others, links());
         }
 
         private void redraw(long drawing) {

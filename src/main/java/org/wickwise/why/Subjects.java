@@ -20,9 +20,12 @@ import org.wickwise.substance.Eluent;
 import org.wickwise.substance.EluentReader;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
 import org.wickwise.text.Problems;
+import org.wickwise.text.ProblemsFound;
 import org.wickwise.why.Subject.OfDye;
 import org.wickwise.why.Subject.OfEluent;
 import org.wickwise.why.Subject.OfPair;
@@ -32,6 +35,7 @@ import org.wickwise.why.Subject.OfTable;
 /** Finds what somebody means by the words of a question: a solvent or blend, a dye, two dyes, a strip. */
 public final class Subjects {
 
+    private static final String THEN = "\\s*,?\\s+then\\s+";
     private static final Pattern BETWEEN_TWO = Pattern.compile("\\s+and\\s+|\\s*[/,+&]\\s*");
     private static final Pattern STRIP =
             Pattern.compile("(?:the\\s+)?strips?(?:\\s+(\\d+))?\\s+in\\s+(.+?)", Pattern.CASE_INSENSITIVE);
@@ -55,6 +59,44 @@ public final class Subjects {
         return List.copyOf(found);
     }
 
+    /** Eluents in the order of pouring, as in "A, then B"; nothing when the words name no such order of this case. */
+    List<Eluent> order(String words) {
+        String[] names = words.split(THEN);
+        List<Eluent> order = Stream.of(names)
+                .map(this::read)
+                .flatMap(Optional::stream)
+                .filter(judgement.eluents()::contains)
+                .toList();
+        return names.length > 1 && order.size() == names.length ? order : List.of();
+    }
+
+    /** A question without what does not matter: spaces and question marks. */
+    static String plain(String question) {
+        return question.strip().replaceAll("\\s+", " ").replaceAll("\\s*\\?$", "");
+    }
+
+    /**
+     * Nothing here is called so.
+     *
+     * @param expected what can be asked beside the subjects of this case, in words
+     * @param further the same by name
+     */
+    ProblemsFound unknown(String asked, String file, String expected, List<String> further) {
+        Place place = Place.wholeFile(file);
+        Problems blend = unreadBlend(asked, place);
+        if (!blend.isEmpty()) {
+            return blend.found();
+        }
+        List<String> known = new ArrayList<>(names());
+        known.addAll(further);
+        known.addAll(otherNames());
+        return new ProblemsFound(List.of(new Problem(
+                place,
+                "nothing here is called `" + asked + "`",
+                "a solvent or blend, a dye, two dyes such as `A and B`, a strip such as `the strip in A`, " + expected,
+                NearMiss.suggestion(asked, known, names()))));
+    }
+
     /** The names by which something can be asked here, dyes first. */
     public List<String> names() {
         List<String> names = new ArrayList<>();
@@ -69,7 +111,7 @@ public final class Subjects {
     }
 
     /** What else is understood: solvents of the shelf and the table by all their names, two dyes the other way round. */
-    List<String> otherNames() {
+    private List<String> otherNames() {
         List<Dye> dyes = judgement.judged().dyes();
         Stream<String> pairs = dyes.stream()
                 .flatMap(one ->
@@ -81,7 +123,7 @@ public final class Subjects {
     }
 
     /** What is wrong with a blend that cannot be read; nothing where no blend was meant. */
-    Problems unreadBlend(String words, Place place) {
+    private Problems unreadBlend(String words, Place place) {
         Problems problems = new Problems();
         if (words.matches(".*[+%].*")) {
             new EluentReader(data, ownNames(), problems).read(new Scalar(words, place));

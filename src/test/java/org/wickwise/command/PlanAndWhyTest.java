@@ -104,7 +104,7 @@ class PlanAndWhyTest {
     void aLabelThatIsNotThereIsAnsweredWithTheNearestOnes() {
         CommandLineRun run = CommandLineRun.of("why", DEMO, "stepp-1");
         assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
-        assertThat(run.err()).contains("no line `stepp-1`", "did you mean `step-1`");
+        assertThat(run.err()).contains("nothing here is called `stepp-1`", "did you mean `step-1`");
     }
 
     @Test

@@ -71,7 +71,8 @@ class SuppositionTest {
         Supposition nothing = supposition(DEMO, List.of());
         Planner planner = new Planner(JUDGE.rulebook());
         Plan before = planner.plan(JUDGE.judge(DEMO));
-        List<PlanLine> lines = Comparison.of(before, planner.plan(JUDGE.judge(nothing.supposed(), nothing.limits())));
+        Plan after = planner.plan(JUDGE.judge(nothing.supposed(), nothing.limits()));
+        List<PlanLine> lines = Comparison.of(before, after, JUDGE.objections(after.judgement()));
         assertThat(lines).extracting(PlanLine::label).containsExactly("plan", "same");
         assertThat(lines.get(0).text()).startsWith("The plan stays");
     }

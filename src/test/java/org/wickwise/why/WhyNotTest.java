@@ -60,7 +60,59 @@ class WhyNotTest {
 
     @Test
     void an_unknown_solvent_gets_the_nearest() {
-        assertThat(asked(DEMO, "acetne")).contains("this case knows no `acetne`", "did you mean `acetone`");
+        assertThat(asked(DEMO, "acetne")).contains("nothing here is called `acetne`", "did you mean `acetone`");
+    }
+
+    @Test
+    void two_dyes_that_are_not_parted_are_short_of_the_gap() {
+        assertThat(asked(DEMO, "rust and straw", "parted-ethanol"))
+                .contains("straw is ahead of rust in ethanol by 0.06 ± 0.04 of Rf")
+                .contains("rule parted-by-rf (rules/layers/3-separation.yaml:5) asks that");
+        assertThat(asked(DEMO, "straw/rust"))
+                .contains(
+                        "Rust and straw are not parted in ethanol: it would take that straw is ahead of rust in ethanol"
+                                + " by at least 0.1 (the parting gap), but")
+                .contains("(short by 0.04)", "They are parted in ethyl acetate");
+    }
+
+    @Test
+    void another_order_loses_or_goes_wrong_at_a_step() {
+        assertThat(asked(DEMO, "ethyl acetate, then ethanol"))
+                .contains("It would bring every dye off, but the plan is")
+                .contains("which counts more bands too fast to be held (1 against 0)");
+        assertThat(asked(DEMO, "ethyl acetate then water"))
+                .contains("It goes wrong at step 2, water: it may not enter this column.");
+        assertThat(asked(DEMO, "heptane, then ethanol")).contains("step 1, heptane: it moves nothing");
+        assertThat(asked(DEMO, "ethyl acetate then heptane + ethyl acetate 9:1"))
+                .contains(
+                        "step 2, heptane + ethyl acetate 9:1: it moves nothing that is still on the column (harbour blue)");
+        assertThat(asked(DEMO, "heptane + ethyl acetate 9:1 then ethyl acetate"))
+                .contains("After the last step harbour blue would still be on the column.");
+        assertThat(asked(DEMO, "heptane + ethyl acetate 9:1, then ethyl acetate, then ethanol"))
+                .contains("The plan does pour");
+    }
+
+    @Test
+    void a_dye_is_told_what_does_not_release_it() {
+        assertThat(asked(DEMO, "rust"))
+                .contains("By the plan rust does leave in a fraction of its own, with ethyl acetate.")
+                .contains(
+                        "Heptane does not release rust: it would take that rust comes off in heptane, but rust stays");
+    }
+
+    @Test
+    void a_caution_that_is_not_given_says_what_is_missing() {
+        assertThat(asked(DEMO, "low-boiling-eluent"))
+                .contains("No such caution is due about ethyl acetate", "boiling point of ethyl acetate: 77.1 degC");
+        assertThat(asked(DEMO, "hood")).contains("The plan does give it");
+        assertThat(asked(DEMO, "low-boilin-eluent")).contains("did you mean `low-boiling-eluent`");
+    }
+
+    @Test
+    void a_strip_says_why_it_is_not_usable_or_not_void() {
+        assertThat(asked(DEMO, "strip in ethyl acetate + heptane 1:1"))
+                .contains("[void]", "stood in the liquid", "is not usable: it would take that", "is not void");
+        assertThat(asked(DEMO, "strip in water")).contains("The strip in water is not void", "nobody noted it");
     }
 
     /** What the sources rejected, and the cause they give. */
