@@ -108,6 +108,8 @@ public record Rulebook(
                 name,
                 value.getAsDouble(),
                 fields.requiredText("unit"),
+                lowest.getAsDouble(),
+                highest.getAsDouble(),
                 fields.requiredText("means"),
                 fields.requiredText("source"),
                 fields.place()));
