@@ -10,6 +10,7 @@ import org.wickwise.why.Aim;
 import org.wickwise.why.AimReader;
 import org.wickwise.why.NeededLines;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -55,12 +56,15 @@ final class NeededCommand implements Callable<Integer> {
             description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
     private Form form;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Desk desk = Desk.of(caseFile);
+        Desk desk = Desk.of(caseFile, rules.folder());
         Judgement written = desk.judge().judge(desk.written());
         Aim aim = AimReader.read(wish, written, desk.data());
         List<PlanLine> lines = NeededLines.of(written, desk.judge(), desk.planner(), aim);

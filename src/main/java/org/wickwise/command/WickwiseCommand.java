@@ -24,7 +24,8 @@ import picocli.CommandLine.ScopeType;
             FirmCommand.class,
             WhyNotCommand.class,
             SupposeCommand.class,
-            NeededCommand.class
+            NeededCommand.class,
+            RulesCommand.class
         },
         exitCodeListHeading = "%nExit codes%n",
         exitCodeList = {
