@@ -79,6 +79,10 @@ public final class Workbench {
         return judge;
     }
 
+    Planner planner() {
+        return planner;
+    }
+
     public Plan plan(Case written) {
         return planner.plan(judge.judge(written));
     }
