@@ -132,7 +132,7 @@ public final class StartUp {
                         Locale.ROOT,
                         """
                           - rule: invented-%d
-                            when: [E needs a banned bottle, the chance that D is reckoned ahead of F in E by more than the touching gap is at least 0.%03d]
+                            when: [E needs a banned bottle, the chance that D is reckoned ahead of F in E by more than the touching gap is at least 0.%03d %%]
                             then: [E is unfit for this column]
                             because: "{E} is kept out by an invented rule."
                             source: invented
