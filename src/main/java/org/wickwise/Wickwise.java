@@ -8,7 +8,7 @@ public final class Wickwise {
     private Wickwise() {}
 
     public static void main(String[] arguments) {
-        int code = WickwiseCommand.commandLine().execute(arguments);
+        int code = WickwiseCommand.commandLineFor(arguments).execute(arguments);
         if (code != 0) {
             System.exit(code);
         }

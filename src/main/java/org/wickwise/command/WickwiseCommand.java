@@ -2,6 +2,7 @@ package org.wickwise.command;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,18 +16,6 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         version = "Wickwise 0.1.0",
         description = "Turns chromatography strips into an explained column plan.",
-        subcommands = {
-            PlanCommand.class,
-            WhyCommand.class,
-            ShelfCommand.class,
-            TableCommand.class,
-            DrawCommand.class,
-            FirmCommand.class,
-            WhyNotCommand.class,
-            SupposeCommand.class,
-            NeededCommand.class,
-            RulesCommand.class
-        },
         exitCodeListHeading = "%nExit codes%n",
         exitCodeList = {
             "0:a plan or an answer was printed",
@@ -37,6 +26,19 @@ import picocli.CommandLine.ScopeType;
         footer = {"", "Begin with: wickwise plan docs/examples/ferry-ink.yaml"})
 public final class WickwiseCommand implements Runnable {
 
+    /** In the order of the help. */
+    private static final List<Class<?>> COMMANDS = List.of(
+            PlanCommand.class,
+            WhyCommand.class,
+            ShelfCommand.class,
+            TableCommand.class,
+            DrawCommand.class,
+            FirmCommand.class,
+            WhyNotCommand.class,
+            SupposeCommand.class,
+            NeededCommand.class,
+            RulesCommand.class);
+
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;
 
@@ -44,10 +46,27 @@ public final class WickwiseCommand implements Runnable {
 
     private WickwiseCommand() {}
 
-    /** The command line, ready to be executed with arguments; what it prints is UTF-8. */
+    /** The command line, ready to be executed with any arguments; what it prints is UTF-8. */
     public static CommandLine commandLine() {
+        return commandLine(COMMANDS);
+    }
+
+    /**
+     * The command line, ready to be executed with these arguments. Where they begin with the name of a command, only that
+     * one is laid out: laying out all takes a noticeable part of a start.
+     */
+    public static CommandLine commandLineFor(String... arguments) {
+        String first = arguments.length == 0 ? "" : arguments[0];
+        List<Class<?>> named = COMMANDS.stream()
+                .filter(type -> type.getAnnotation(Command.class).name().equals(first))
+                .toList();
+        return commandLine(named.isEmpty() ? COMMANDS : named);
+    }
+
+    private static CommandLine commandLine(List<Class<?>> commands) {
         WickwiseCommand command = new WickwiseCommand();
         command.line = new CommandLine(command);
+        commands.forEach(command.line::addSubcommand);
         command.line.setCaseInsensitiveEnumValuesAllowed(true);
         command.line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         command.line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
