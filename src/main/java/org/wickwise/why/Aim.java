@@ -11,7 +11,7 @@ import org.wickwise.substance.Eluent;
 /** Something that somebody wishes were so. */
 public sealed interface Aim {
 
-    /** "ethanol holds the load". */
+    /** "E holds the load", as a person says it. */
     String words();
 
     boolean isMet(Judgement judgement, Planner planner);
