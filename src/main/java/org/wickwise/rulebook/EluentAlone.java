@@ -60,6 +60,14 @@ public final class EluentAlone {
     }
 
     /**
+     * Whether what is told of one reading is the same whatever the other readings say: there is one strip, and what lies
+     * between two dyes does not matter. Then readings of which one alone tells the same do so beside any other.
+     */
+    public boolean isToldOneByOne() {
+        return !hangsOnGaps && strips(written.judged(), eluent).size() == 1;
+    }
+
+    /**
      * Equal for two cases that conclude the same of this eluent.
      *
      * @param supposed the written case with other readings, as many strips as written
@@ -67,14 +75,11 @@ public final class EluentAlone {
      */
     public Object told(Case supposed, Map<String, Limit> limits) {
         List<Strip> strips = strips(supposed, eluent);
-        boolean sameLimits = limits.equals(written.limits());
-        List<Object> told = new ArrayList<>();
-        if (!sameLimits) {
-            told.addAll(toldOf(limits));
-        }
+        List<Object> told = new ArrayList<>(toldOf(limits));
+        boolean sameNumbers = told.isEmpty();
         try {
             StripSummary summary = StripSummary.of(supposed.with(strips), verdicts(strips), limits);
-            ReadingThresholds compared = sameLimits ? thresholds : ReadingThresholds.of(rules, limits);
+            ReadingThresholds compared = sameNumbers ? thresholds : ReadingThresholds.of(rules, limits);
             compared.told(hangsOnGaps ? summary : new StripSummary(summary.movements(), List.of()))
                     .forEach((name, reading) -> {
                         told.add(name);

@@ -31,7 +31,7 @@ import org.wickwise.why.Change.OfReading;
  * every bottle of the shelf and the table.
  *
  * <p>Where the wish hangs on the strips of one eluent alone ({@link EluentAlone}), cases of which the rules can tell nothing
- * different are judged once, and every two readings are tried. Elsewhere only limits of which ten values bring something else
+ * different are judged once, readings in other eluents are left out, and every two readings are tried. Elsewhere only limits of which ten values bring something else
  * are looked at closely, and two readings are tried where each alone begins to bring something else, the smallest of
  * {@value #MOST_PAIRS} first, and the two found are then drawn as near as they still serve.
  *
@@ -94,7 +94,9 @@ public record SmallestChange(List<Change> single, List<OfReading> two, int tried
         }
 
         SmallestChange found() {
-            List<OfReading> readings = nearestFirst(OfReading.all(written, steps).stream());
+            List<OfReading> readings = nearestFirst(OfReading.all(written, steps).stream()
+                    .filter(reading -> alone.isEmpty()
+                            || alone.get().eluent().equals(reading.strip().eluent())));
             List<Change> single = new ArrayList<>();
             Optional<OfReading> reading =
                     readings.stream().filter(one -> serve(List.of(one))).findFirst();
@@ -198,10 +200,18 @@ public record SmallestChange(List<Change> single, List<OfReading> two, int tried
         }
 
         private List<OfReading> twoReadings(List<OfReading> readings) {
-            return alone.map(own -> twoOf(readings.stream()
-                            .filter(reading -> reading.strip().eluent().equals(own.eluent()))
-                            .toList()))
+            return alone.map(own -> twoOf(worthPairing(own, readings)))
                     .orElseGet(() -> drawnNearer(twoOf(edges(readings))));
+        }
+
+        /** The readings in the eluent; where they are told one by one, the nearest of those that tell the same. */
+        private List<OfReading> worthPairing(EluentAlone own, List<OfReading> nearestFirst) {
+            Set<Object> seen = new HashSet<>();
+            return nearestFirst.stream()
+                    .filter(reading -> !own.isToldOneByOne()
+                            || seen.add(
+                                    List.of(reading.spot(), own.told(caseAfter(List.of(reading)), written.limits()))))
+                    .toList();
         }
 
         private List<OfReading> twoOf(List<OfReading> readings) {
