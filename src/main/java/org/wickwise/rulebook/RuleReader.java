@@ -76,10 +76,10 @@ final class RuleReader {
     List<Rule> rules(Mapping file) {
         Fields root = Fields.of(file, "a rule file", Set.of("layer", "about", "rules"), problems);
         String layer = root.requiredText("layer");
-        root.requiredText("about");
+        String about = root.requiredText("about");
         List<Rule> rules = new ArrayList<>();
         for (Node node : root.list("rules")) {
-            rule(node, layer).ifPresent(rules::add);
+            rule(node, layer, about).ifPresent(rules::add);
             if (ids.size() > MOST_RULES) {
                 trouble(
                         RuleTrouble.TOO_MANY,
@@ -98,7 +98,7 @@ final class RuleReader {
         problems.add(new Problem(place, found, expected, way, trouble.code(), words));
     }
 
-    private Optional<Rule> rule(Node node, String layer) {
+    private Optional<Rule> rule(Node node, String layer, String about) {
         Fields fields = Fields.ofNode(node, "a rule", own ? OWN_KEYS : KEYS, problems);
         String id = fields.requiredText("rule");
         if (!id.isEmpty() && !id.matches(ID_SHAPE)) {
@@ -129,7 +129,7 @@ final class RuleReader {
             return Optional.empty();
         }
         inPlaceOf(id, fields);
-        Rule rule = new Rule(id, layer, when.get(), then.get(), because, source, fields.place());
+        Rule rule = new Rule(id, layer, about, when.get(), then.get(), because, source, fields.place());
         boundLetters(rule, fields);
         return Optional.of(rule);
     }

@@ -102,6 +102,18 @@ public record Rulebook(
                 List.copyOf(together), all, topics, own.wishes().orElse(wishes), blends, columnSizes, sentences, own);
     }
 
+    /** Every rule as a reader of the book sees it, in the order of the book. */
+    public List<RulePage> pages() {
+        return rules.stream().map(rule -> RulePage.of(rule, own)).toList();
+    }
+
+    /** Every sentence of the vocabulary as a writer of rules sees it, in the order of the files. */
+    public List<WordsPage> words() {
+        return sentences.stream()
+                .map(sentence -> WordsPage.of(sentence, limits))
+                .toList();
+    }
+
     /** The names of the rules that may give a caution. */
     public List<String> cautionRules() {
         return rules.stream()
