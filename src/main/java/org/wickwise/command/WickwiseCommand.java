@@ -23,7 +23,8 @@ import picocli.CommandLine.ScopeType;
             DrawCommand.class,
             FirmCommand.class,
             WhyNotCommand.class,
-            SupposeCommand.class
+            SupposeCommand.class,
+            NextCommand.class
         },
         exitCodeListHeading = "%nExit codes%n",
         exitCodeList = {
