@@ -43,6 +43,7 @@ import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Setup;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Lessons;
+import org.wickwise.rulebook.OwnRules;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.rulebook.Wishes;
 import org.wickwise.strip.Behaviour;
@@ -564,7 +565,9 @@ class SchemasTest {
                         List.of(),
                         new ColumnSizes.AdsorbentRatio(20, 50, 100, ""),
                         "",
-                        new Place("test", 1)));
+                        new Place("test", 1)),
+                List.of(),
+                OwnRules.none());
         Matcher known = Pattern.compile("one of: (.+)")
                 .matcher(problemsOf(() -> new Planner(unknown)).get(0).expected());
         assertThat(known.matches()).isTrue();

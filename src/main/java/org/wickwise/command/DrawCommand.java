@@ -8,6 +8,7 @@ import org.wickwise.plan.Plan;
 import org.wickwise.report.ProfilePicture;
 import org.wickwise.report.StripsPicture;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -48,12 +49,15 @@ final class DrawCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "PICTURE", description = "${COMPLETION-CANDIDATES}")
     private Picture picture;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Plan plan = Workbench.planFor(caseFile);
+        Plan plan = Desk.of(caseFile, rules.folder()).plan();
         return switch (picture) {
             case STRIPS -> print(StripsPicture.of(plan.judgement()));
             case PROFILE -> profile(plan);

@@ -8,6 +8,7 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.why.FirmLines;
 import org.wickwise.why.Firmness;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -60,6 +61,9 @@ final class FirmCommand implements Callable<Integer> {
             description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
     private Form form;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
@@ -70,7 +74,7 @@ final class FirmCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--redraws is " + redraws + "; expected 1 to " + MOST_REDRAWS + ", such as --redraws 2000");
         }
-        Desk desk = Desk.of(caseFile);
+        Desk desk = Desk.of(caseFile, rules.folder());
         Firmness firmness = Firmness.of(desk.judge(), desk.planner(), desk.written(), redraws, seed);
         List<PlanLine> lines = FirmLines.of(firmness);
         String title = "How firm: " + firmness.judgement().judged().title();

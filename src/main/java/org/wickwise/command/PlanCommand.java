@@ -7,6 +7,7 @@ import org.wickwise.report.JsonReport;
 import org.wickwise.report.MarkdownReport;
 import org.wickwise.report.TextReport;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,12 +46,15 @@ final class PlanCommand implements Callable<Integer> {
             description = "the form of the plan: ${COMPLETION-CANDIDATES} (default: text)")
     private Form form;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Plan plan = Workbench.planFor(caseFile);
+        Plan plan = Desk.of(caseFile, rules.folder()).plan();
         String report =
                 switch (form) {
                     case TEXT -> TextReport.of(plan, Terminal.heading());

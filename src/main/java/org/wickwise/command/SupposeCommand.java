@@ -9,6 +9,7 @@ import org.wickwise.why.Comparison;
 import org.wickwise.why.Supposition;
 import org.wickwise.why.SuppositionReader;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,12 +46,15 @@ final class SupposeCommand implements Callable<Integer> {
             description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
     private Form form;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Desk desk = Desk.of(caseFile);
+        Desk desk = Desk.of(caseFile, rules.folder());
         Supposition supposition = SuppositionReader.read(
                 changes, desk.written(), desk.judge().rulebook().limits(), desk.data());
         Plan after = desk.planner().plan(desk.judge().judge(supposition.supposed(), supposition.limits()));

@@ -21,6 +21,7 @@ import org.wickwise.text.ProblemsFound;
 import org.wickwise.why.Answers;
 import org.wickwise.why.Lesson;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -87,6 +88,9 @@ final class WhyCommand implements Callable<Integer> {
             description = "how many steps below the answer a drawing shows (default: as many as fit)")
     private Optional<Integer> levels;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
@@ -96,7 +100,7 @@ final class WhyCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--levels is " + levels.get() + "; expected 1 or more, such as --levels 3");
         }
-        Desk desk = Desk.of(caseFile);
+        Desk desk = Desk.of(caseFile, rules.folder());
         Plan plan = desk.plan();
         Answers answers = new Answers(plan, desk.planner(), desk.data());
         String question = String.join(" ", words);

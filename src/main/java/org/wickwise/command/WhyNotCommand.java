@@ -8,6 +8,7 @@ import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.why.WhyNot;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -53,12 +54,15 @@ final class WhyNotCommand implements Callable<Integer> {
             description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
     private Form form;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Desk desk = Desk.of(caseFile);
+        Desk desk = Desk.of(caseFile, rules.folder());
         Plan plan = desk.plan();
         List<PlanLine> lines = new WhyNot(plan, desk.judge(), desk.planner()).to(what, caseFile.toString());
         String title = "Why not " + what + "?";

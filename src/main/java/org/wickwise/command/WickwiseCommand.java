@@ -24,7 +24,9 @@ import picocli.CommandLine.ScopeType;
             FirmCommand.class,
             WhyNotCommand.class,
             SupposeCommand.class,
-            NextCommand.class
+            NextCommand.class,
+            NeededCommand.class,
+            RulesCommand.class
         },
         exitCodeListHeading = "%nExit codes%n",
         exitCodeList = {

@@ -2,6 +2,7 @@ package org.wickwise.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.plan.Plan;
@@ -54,17 +55,12 @@ public final class Workbench {
      *
      * @throws ProblemsFound when the case, the rules or the solvent data have problems
      */
-    static Desk deskFor(Path caseFile) {
+    static Desk deskFor(Path caseFile, Optional<Path> ownRules) {
         Path home = home();
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
         Case written = CaseReader.read(fileNamed(caseFile, home), data);
-        Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
+        Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules, data);
         return new Desk(written, data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
-    }
-
-    /** @throws ProblemsFound when the case, the rules or the solvent data have problems */
-    static Plan planFor(Path caseFile) {
-        return deskFor(caseFile).plan();
     }
 
     public SolventData data() {

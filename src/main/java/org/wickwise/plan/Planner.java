@@ -9,6 +9,7 @@ import org.wickwise.column.ColumnSizes;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.OwnRules;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.Eluent;
@@ -25,6 +26,7 @@ public final class Planner {
     private final List<String> topics;
     private final ColumnSizes columnSizes;
     private final BlendWishes blends;
+    private final OwnRules own;
 
     /** @throws org.wickwise.text.ProblemsFound when the preferences name an unknown criterion */
     public Planner(Rulebook rulebook) {
@@ -33,6 +35,7 @@ public final class Planner {
         this.topics = rulebook.topics();
         this.columnSizes = rulebook.columnSizes();
         this.blends = rulebook.blends();
+        this.own = rulebook.own();
     }
 
     /** The best route of a judged case; empty when none is sound. */
@@ -54,6 +57,7 @@ public final class Planner {
         lines.addAll(new ShelfLines(judgement).lines(route, best(choices, Set.of(), false)));
         lines.addAll(new StripLines(judgement).lines());
         lines.addAll(new FootingLines(judgement, route).lines());
+        lines.addAll(new OwnRulesLines(own).lines());
         lines.addAll(new AdviceLines(judgement, route, topics).lines());
         lines.addAll(new BlendLines(judgement, route, blends).lines());
         lines.sort(Comparator.comparing(PlanLine::section));

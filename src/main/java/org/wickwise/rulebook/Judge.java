@@ -79,8 +79,7 @@ public final class Judge {
      */
     public WarmJudging keepWarm(Case written) {
         LaidOutCase laidOut = laidOut(rulebook, facts -> facts);
-        return new WarmJudging(
-                laidOut, laidOut.first(written), ReadingThresholds.of(rulebook.rules(), rulebook.limits()));
+        return new WarmJudging(laidOut, laidOut.first(written));
     }
 
     private LaidOutCase laidOut(Rulebook book, UnaryOperator<Collection<Object>> order) {

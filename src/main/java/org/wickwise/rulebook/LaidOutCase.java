@@ -2,8 +2,9 @@ package org.wickwise.rulebook;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,13 @@ public final class LaidOutCase implements AutoCloseable {
     private final StandingConclusions standing = new StandingConclusions();
     private final Firings firings = new Firings();
     private final Map<Round, Map<Object, FactHandle>> laidOut = new HashMap<>();
+    private final LaidOutReadings seenReadings;
+    private final LaidOutReadings reckonedReadings;
+    private final Remembered<StripSummary.InOneEluent, StripSummary> seen = new Remembered<>();
+    private final Reckoning.Known reckoned = new Reckoning.Known();
+    private Map<String, Limit> limits = Map.of();
+    private ReadingThresholds thresholds;
+    private EluentFacts known;
 
     /** @param order the order in which facts are laid before the rules; it changes nothing */
     LaidOutCase(KieSession session, Rulebook rulebook, SolventData data, UnaryOperator<Collection<Object>> order) {
@@ -49,6 +57,8 @@ public final class LaidOutCase implements AutoCloseable {
         this.rulebook = rulebook;
         this.data = data;
         this.order = order;
+        this.seenReadings = new LaidOutReadings(session);
+        this.reckonedReadings = new LaidOutReadings(session);
         session.addEventListener(firings);
         session.addEventListener(standing);
         session.setGlobal("firings", firings);
@@ -69,35 +79,85 @@ public final class LaidOutCase implements AutoCloseable {
         return judged(supposed, limits, false);
     }
 
-    private Judgement judged(Case written, Map<String, Limit> limits, boolean withReasons) {
+    private Judgement judged(Case written, Map<String, Limit> judgedBy, boolean withReasons) {
+        judgeBy(judgedBy);
         List<Object> facts = new ArrayList<>();
-        layOut(Round.LIMITS, List.copyOf(limits.values()), new ArrayList<>());
         layOut(Round.STRIPS, CaseFacts.ofTheStrips(written), facts);
         layOut(Round.REPLICATES, ReplicateScatter.facts(written, standing.now(), limits), facts);
-        StripSummary summary = StripSummary.of(written, standing.now(), limits);
-        layOut(Round.ELUENTS, CaseFacts.ofTheEluents(written, summary, data), facts);
-        Reckoning reckoning = new Reckoning(written, summary, limits);
+        seen.nextJudging();
+        StripSummary summary = StripSummary.of(written, standing.now(), limits, seen);
+        EluentFacts eluentFacts = eluentFacts(written);
+        seenReadings.layOut(summary, thresholds);
+        facts.addAll(summary.movements());
+        facts.addAll(summary.gaps());
+        layOut(Round.ELUENTS, eluentFacts.ofTheCase(), facts);
+        Reckoning reckoning = new Reckoning(written, summary, limits, reckoned);
         List<BlendProposal> blends = reckoning.blends(standing.now(), data.miscibility(), rulebook.blends());
         List<Eluent> proposed =
                 blends.stream().map(BlendProposal::eluent).distinct().toList();
-        List<Eluent> eluents = joined(CaseFacts.eluents(written), proposed);
-        StripSummary reckoned = reckoning.in(eluents);
-        List<Object> further =
-                new ArrayList<>(CaseFacts.ofFurtherEluents(proposed, CaseFacts.eluents(written), written, data));
-        further.addAll(reckoned.movements());
-        further.addAll(reckoned.gaps());
-        layOut(Round.RECKONED, further, facts);
-        StripSummary all = summary.with(reckoned);
+        List<Eluent> eluents = joined(eluentFacts.eluents(), proposed);
+        StripSummary further = reckoning.in(eluents);
+        reckonedReadings.layOut(further, thresholds);
+        layOut(Round.RECKONED, eluentFacts.ofFurther(proposed), facts);
+        facts.addAll(further.movements());
+        facts.addAll(further.gaps());
+        return judgement(
+                written,
+                eluents,
+                summary.with(further),
+                blends,
+                facts,
+                withReasons ? Reasons.of(rulebook.rules(), limits, firings, standing.now()) : untold());
+    }
+
+    /**
+     * The judgement of other readings of the eluents that are laid out, with what was said of the strips themselves left as
+     * it stands. Conclusions come without their reasons.
+     */
+    Judgement withReadings(Judgement first, Case changed, Set<Conclusion> verdicts) {
+        seen.nextJudging();
+        StripSummary summary = StripSummary.of(changed, verdicts, limits, seen);
+        StripSummary further = new Reckoning(changed, summary, limits, reckoned).in(first.eluents());
+        seenReadings.layOut(summary, thresholds);
+        reckonedReadings.layOut(further, thresholds);
+        Judge.fire(session);
+        return judgement(first.judged(), first.eluents(), summary.with(further), first.blends(), List.of(), untold());
+    }
+
+    private Judgement judgement(
+            Case written,
+            List<Eluent> eluents,
+            StripSummary readings,
+            List<BlendProposal> blends,
+            List<Object> facts,
+            Map<Conclusion, Reason.Concluded> reasons) {
         return new Judgement(
                 written,
                 eluents,
-                all.movements(),
-                all.gaps(),
+                readings.movements(),
+                readings.gaps(),
                 blends,
                 List.copyOf(facts),
-                withReasons ? Reasons.of(rulebook.rules(), limits, firings, standing.now()) : untold(),
+                reasons,
                 limits,
                 data.miscibility());
+    }
+
+    private void judgeBy(Map<String, Limit> next) {
+        if (!next.equals(limits)) {
+            limits = next;
+            thresholds = ReadingThresholds.of(rulebook.rules(), limits);
+            seenReadings.forgetWhatWasTold();
+            reckonedReadings.forgetWhatWasTold();
+            layOut(Round.LIMITS, List.copyOf(limits.values()), new ArrayList<>());
+        }
+    }
+
+    private EluentFacts eluentFacts(Case written) {
+        if (known == null || !known.holdFor(written)) {
+            known = new EluentFacts(written, data);
+        }
+        return known;
     }
 
     private Map<Conclusion, Reason.Concluded> untold() {
@@ -108,12 +168,18 @@ public final class LaidOutCase implements AutoCloseable {
 
     private void layOut(Round round, Collection<?> wanted, List<Object> facts) {
         facts.addAll(wanted);
-        Map<Object, FactHandle> there = laidOut.computeIfAbsent(round, any -> new LinkedHashMap<>());
-        Set<Object> next = new LinkedHashSet<>(order.apply(new ArrayList<>(wanted)));
+        Map<Object, FactHandle> there = laidOut.computeIfAbsent(round, any -> new IdentityHashMap<>());
+        Set<Object> same = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<Object> other = new LinkedHashSet<>();
+        wanted.forEach(fact -> (there.containsKey(fact) ? same : other).add(fact));
         List<Object> gone =
-                there.keySet().stream().filter(fact -> !next.contains(fact)).toList();
-        gone.forEach(fact -> session.delete(there.remove(fact)));
-        next.forEach(fact -> there.computeIfAbsent(fact, session::insert));
+                there.keySet().stream().filter(fact -> !same.contains(fact)).toList();
+        for (Object fact : gone) {
+            if (!other.remove(fact)) {
+                session.delete(there.remove(fact));
+            }
+        }
+        order.apply(other).forEach(fact -> there.put(fact, session.insert(fact)));
         Judge.fire(session);
     }
 
@@ -123,12 +189,9 @@ public final class LaidOutCase implements AutoCloseable {
         return List.copyOf(all);
     }
 
-    KieSession session() {
-        return session;
-    }
-
-    StandingConclusions standing() {
-        return standing;
+    /** What holds of the case that is laid out. */
+    Set<Conclusion> conclusions() {
+        return Set.copyOf(standing.now());
     }
 
     Firings firings() {

@@ -81,38 +81,55 @@ final class ReadingThresholds {
     /**
      * What the rules can tell of each of these readings, by a name of the reading. A reading that tells the same as another
      * in its place leads to the same conclusions.
+     *
+     * @param before what they could tell of readings before, some of which may be the same
      */
-    Map<String, Told> told(StripSummary summary) {
+    Map<String, Told> told(StripSummary summary, Map<String, Told> before) {
         Map<String, Told> told = new LinkedHashMap<>();
-        for (Movement movement : summary.movements()) {
-            String name = movement.getClass().getSimpleName() + " " + movement.dye() + " in " + movement.eluent();
-            told.put(name, new Told(movement, ofMovement(movement, summary)));
-        }
+        summary.movements().stream()
+                .collect(Collectors.groupingBy(Movement::dye))
+                .forEach((dye, ofDye) -> {
+                    boolean same =
+                            ofDye.stream().allMatch(movement -> isAsBefore(movement, before.get(name(movement))));
+                    ofDye.forEach(movement -> told.put(
+                            name(movement),
+                            same ? before.get(name(movement)) : new Told(movement, ofMovement(movement, ofDye))));
+                });
         for (Apart gap : summary.gaps()) {
-            String name = gap.getClass().getSimpleName() + " " + gap.ahead() + " before " + gap.behind() + " in "
-                    + gap.eluent();
-            told.put(name, new Told(gap, ofGap(gap)));
+            Told known = before.get(name(gap));
+            told.put(name(gap), isAsBefore(gap, known) ? known : new Told(gap, ofGap(gap)));
         }
         return told;
+    }
+
+    private static boolean isAsBefore(Object reading, Told known) {
+        return known != null && known.reading() == reading;
+    }
+
+    private static String name(Movement movement) {
+        return movement.getClass().getSimpleName() + " " + movement.dye() + " in " + movement.eluent();
+    }
+
+    private static String name(Apart gap) {
+        return gap.getClass().getSimpleName() + " " + gap.ahead() + " before " + gap.behind() + " in " + gap.eluent();
     }
 
     /** @param sides on which side of every number it lies */
     record Told(Object reading, List<Object> sides) {}
 
-    private List<Object> ofMovement(Movement movement, StripSummary summary) {
+    /** @param ofDye what the same dye does in every eluent */
+    private List<Object> ofMovement(Movement movement, List<Movement> ofDye) {
         if (movement instanceof Movement.Watched watched) {
             return List.of(watched.behaviour());
         }
         List<Object> told = new ArrayList<>();
-        movement.retardation().ifPresent(retardation -> {
-            told.addAll(sides(retardation, ofMovements));
-            summary.movements().stream()
-                    .filter(other -> other instanceof Movement.Measured
-                            && movement instanceof Movement.Measured
-                            && other.dye().equals(movement.dye()))
-                    .flatMap(other -> other.retardation().stream())
-                    .forEach(other -> told.add(retardation.highest() < other.lowest()));
-        });
+        movement.retardation().ifPresent(retardation -> told.addAll(sides(retardation, ofMovements)));
+        if (movement instanceof Movement.Measured measured) {
+            ofDye.stream()
+                    .filter(Movement.Measured.class::isInstance)
+                    .map(Movement.Measured.class::cast)
+                    .forEach(other -> told.add(measured.highest() < other.lowest()));
+        }
         return told;
     }
 

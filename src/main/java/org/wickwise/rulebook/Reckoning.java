@@ -3,7 +3,9 @@ package org.wickwise.rulebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
@@ -14,12 +16,14 @@ import org.wickwise.strip.BlendProposals;
 import org.wickwise.strip.BlendWishes;
 import org.wickwise.strip.Estimate;
 import org.wickwise.strip.Estimates;
+import org.wickwise.strip.Estimates.Allowances;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Miscibility;
 import org.wickwise.substance.Solvent;
+import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Numbers;
 
 /** What the strips of a case let one reckon: movements and gaps in eluents that nobody ran, and blends worth running. */
@@ -28,13 +32,46 @@ final class Reckoning {
     private static final double PER_CENT = 100;
 
     private final Case written;
-    private final StripSummary summary;
+    private final Set<Eluent> run;
+    private final Known known;
     private final Estimates estimates;
 
-    Reckoning(Case written, StripSummary summary, Map<String, Limit> limits) {
+    /** What was reckoned of the case when its readings were others, and goes on holding where they are the same. */
+    static final class Known {
+
+        private Optional<Estimates> estimates = Optional.empty();
+        private final Remembered<Of, Movement.Estimated> movements = new Remembered<>();
+        private final Remembered<Of, Apart> gaps = new Remembered<>();
+
+        private Estimates estimates(List<Movement.Measured> measured, StationaryPhase phase, Allowances allowances) {
+            Estimates next = estimates
+                    .map(before -> before.with(measured, phase, allowances))
+                    .orElseGet(() -> Estimates.of(measured, phase, allowances));
+            estimates = Optional.of(next);
+            return next;
+        }
+    }
+
+    /** What something was made of, these very things and not their like. */
+    private record Of(Object one, Object other) {
+        @Override
+        public boolean equals(Object of) {
+            return of instanceof Of same && one == same.one && other == same.other;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * System.identityHashCode(one) + System.identityHashCode(other);
+        }
+    }
+
+    Reckoning(Case written, StripSummary summary, Map<String, Limit> limits, Known known) {
         this.written = written;
-        this.summary = summary;
-        this.estimates = Estimates.of(
+        this.run = summary.movements().stream().map(Movement::eluent).collect(Collectors.toSet());
+        this.known = known;
+        known.movements.nextJudging();
+        known.gaps.nextJudging();
+        this.estimates = known.estimates(
                 summary.movements().stream()
                         .filter(Movement.Measured.class::isInstance)
                         .map(Movement.Measured.class::cast)
@@ -43,12 +80,12 @@ final class Reckoning {
                 allowances(limits));
     }
 
-    private static Estimates.Allowances allowances(Map<String, Limit> limits) {
+    private static Allowances allowances(Map<String, Limit> limits) {
         List<Reason> reasons = Stream.of(
                         "scatter of a retention line", "scatter across solvents", "reach beyond the strips")
                 .map(name -> limits.get(name).reason())
                 .toList();
-        return new Estimates.Allowances(
+        return new Allowances(
                 limits.get("scatter of a retention line").value(),
                 limits.get("scatter across solvents").value(),
                 limits.get("reach beyond the strips").value(),
@@ -91,8 +128,9 @@ final class Reckoning {
                     .toList();
             movements.addAll(reckoned);
             for (int i = 0; i < reckoned.size(); i++) {
+                Movement.Estimated one = reckoned.get(i);
                 for (Movement.Estimated other : reckoned.subList(i + 1, reckoned.size())) {
-                    gaps.add(gap(reckoned.get(i), other));
+                    gaps.add(known.gaps.of(new Of(one, other), any -> gap(one, other)));
                 }
             }
         });
@@ -100,14 +138,15 @@ final class Reckoning {
     }
 
     private boolean nobodyRan(Eluent eluent) {
-        return summary.movements().stream()
-                .noneMatch(movement -> movement.eluent().equals(eluent));
+        return !run.contains(eluent);
     }
 
     private Stream<Movement.Estimated> movement(Dye dye, Eluent eluent) {
+        StationaryPhase phase = written.column().phase();
         return estimates.estimate(dye, eluent) instanceof Estimate.Reckoned found
-                ? Stream.of(new Movement.Estimated(
-                        dye, eluent, written.column().phase(), found.retardationFactor(), found.reason()))
+                ? Stream.of(known.movements.of(
+                        new Of(found, phase),
+                        any -> new Movement.Estimated(dye, eluent, phase, found.retardationFactor(), found.reason())))
                 : Stream.empty();
     }
 

@@ -7,11 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.wickwise.rulebook.SlotKind.Misfit;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
 import org.wickwise.text.Problems;
 
 /**
@@ -23,17 +28,48 @@ final class RuleReader {
     static final int MOST_RULES = 10_000;
     static final int MOST_SENTENCES = 40;
     static final int LONGEST_SENTENCE = 300;
+    private static final Set<String> KEYS = Set.of("rule", "when", "then", "because", "source");
+    private static final Set<String> OWN_KEYS = Set.of("rule", "in place of", "when", "then", "because", "source");
+    private static final int FIRST_PRINTABLE = ' ';
+    private static final int LAST_PRINTABLE = '~';
+    private static final Pattern PROGRAM_TEXT =
+            Pattern.compile("^\\s*>|[;$=<>{}\\\\|&]|\\(.*\\)|\\b(?:import|function|global|package|eval|new|class)\\b");
     private static final String ID_SHAPE = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
 
     private final Vocabulary vocabulary;
-    private final Set<String> limitNames;
+    private final Map<String, Limit> limits;
     private final Problems problems;
+    private final Set<String> shipped;
+    private final boolean own;
     private final Set<String> ids = new HashSet<>();
+    private final Map<String, String> instead = new HashMap<>();
 
-    RuleReader(Vocabulary vocabulary, Set<String> limitNames, Problems problems) {
+    private RuleReader(
+            Vocabulary vocabulary, Map<String, Limit> limits, Set<String> shipped, boolean own, Problems problems) {
         this.vocabulary = vocabulary;
-        this.limitNames = limitNames;
+        this.limits = limits;
+        this.shipped = Set.copyOf(shipped);
+        this.own = own;
         this.problems = problems;
+    }
+
+    /** @param limits that rules may name */
+    static RuleReader ofShippedRules(Vocabulary vocabulary, Map<String, Limit> limits, Problems problems) {
+        return new RuleReader(vocabulary, limits, Set.of(), false, problems);
+    }
+
+    /**
+     * @param limits that rules may name
+     * @param shipped the names of the shipped rules, in whose place an own rule may stand
+     */
+    static RuleReader ofOwnRules(
+            Vocabulary vocabulary, Map<String, Limit> limits, Set<String> shipped, Problems problems) {
+        return new RuleReader(vocabulary, limits, shipped, true, problems);
+    }
+
+    /** By the name of a shipped rule, the name of the own rule in its place. */
+    Map<String, String> instead() {
+        return Map.copyOf(instead);
     }
 
     /** The rules of a file that are sound; the others are reported. */
@@ -45,8 +81,10 @@ final class RuleReader {
         for (Node node : root.list("rules")) {
             rule(node, layer).ifPresent(rules::add);
             if (ids.size() > MOST_RULES) {
-                problems.add(
+                trouble(
+                        RuleTrouble.TOO_MANY,
                         node.place(),
+                        "",
                         "more than " + MOST_RULES + " rules",
                         "a rule book that can be read aloud",
                         "split it, or merge rules");
@@ -56,33 +94,78 @@ final class RuleReader {
         return rules;
     }
 
+    private void trouble(RuleTrouble trouble, Place place, String words, String found, String expected, String way) {
+        problems.add(new Problem(place, found, expected, way, trouble.code(), words));
+    }
+
     private Optional<Rule> rule(Node node, String layer) {
-        Fields fields = Fields.ofNode(node, "a rule", Set.of("rule", "when", "then", "because", "source"), problems);
+        Fields fields = Fields.ofNode(node, "a rule", own ? OWN_KEYS : KEYS, problems);
         String id = fields.requiredText("rule");
         if (!id.isEmpty() && !id.matches(ID_SHAPE)) {
-            problems.add(
+            trouble(
+                    RuleTrouble.RULE_NAME,
                     fields.placeOf("rule"),
+                    id,
                     "`" + id + "` cannot name a rule",
                     "small letters and hyphens, such as `no-bare-flame`",
                     "rename it");
-        } else if (!ids.add(id) && !id.isEmpty()) {
-            problems.add(
+        } else if (!ids.add(id) && !id.isEmpty() || shipped.contains(id) && !isInPlaceOf(id, fields)) {
+            trouble(
+                    RuleTrouble.SAME_NAME,
                     fields.placeOf("rule"),
+                    id,
                     "a second rule is called `" + id + "`",
                     "each rule its own name",
-                    "rename one of the two");
+                    own
+                            ? "rename it; to put it in the place of a shipped rule, write `in place of: " + id + "`"
+                            : "rename one of the two");
         }
         Map<String, SlotKind> letters = new HashMap<>();
         Optional<List<Said>> when = sentences(fields, "when", letters);
         Optional<List<Said>> then = sentences(fields, "then", letters);
         String because = fields.requiredText("because");
-        String source = fields.requiredText("source");
+        String source = source(fields);
         if (when.isEmpty() || then.isEmpty() || id.isEmpty()) {
             return Optional.empty();
         }
+        inPlaceOf(id, fields);
         Rule rule = new Rule(id, layer, when.get(), then.get(), because, source, fields.place());
         boundLetters(rule, fields);
         return Optional.of(rule);
+    }
+
+    private static boolean isInPlaceOf(String id, Fields fields) {
+        return fields.text("in place of").filter(id::equals).isPresent();
+    }
+
+    private void inPlaceOf(String id, Fields fields) {
+        fields.text("in place of").ifPresent(replaced -> {
+            if (shipped.contains(replaced)) {
+                instead.put(replaced, id);
+            } else {
+                trouble(
+                        RuleTrouble.UNKNOWN_RULE,
+                        fields.placeOf("in place of"),
+                        replaced,
+                        "no shipped rule is called `" + replaced + "`",
+                        "the name of a shipped rule",
+                        NearMiss.suggestion(replaced, shipped, List.of()));
+            }
+        });
+    }
+
+    private String source(Fields fields) {
+        Optional<String> source = fields.text("source").filter(text -> !text.isBlank());
+        if (source.isEmpty()) {
+            trouble(
+                    RuleTrouble.NO_SOURCE,
+                    fields.placeOf("rule"),
+                    "",
+                    "the rule has no `source`",
+                    "what it rests on",
+                    "write `source: ...`; an honest `common practice, no source` will do");
+        }
+        return source.orElse("");
     }
 
     private void boundLetters(Rule rule, Fields fields) {
@@ -91,8 +174,10 @@ final class RuleReader {
         for (Said said : rule.then()) {
             for (String letter : lettersOf(said)) {
                 if (!bound.contains(letter)) {
-                    problems.add(
+                    trouble(
+                            RuleTrouble.UNNAMED_LETTER,
                             said.place(),
+                            said.written(),
                             "`" + letter + "` is not named under `when`",
                             "letters that a condition has named",
                             "add a condition about `" + letter + "`");
@@ -101,8 +186,10 @@ final class RuleReader {
         }
         for (String letter : rule.lettersInBecause()) {
             if (!bound.contains(letter)) {
-                problems.add(
+                trouble(
+                        RuleTrouble.UNNAMED_LETTER,
                         fields.placeOf("because"),
+                        "{" + letter + "}",
                         "`{" + letter + "}` is not named under `when`",
                         "letters that a condition has named",
                         "use a letter of the conditions, or write the word out");
@@ -127,8 +214,13 @@ final class RuleReader {
             return Optional.empty();
         }
         if (written.size() > MOST_SENTENCES) {
-            problems.add(
-                    fields.placeOf(key), written.size() + " sentences", "at most " + MOST_SENTENCES, "split the rule");
+            trouble(
+                    RuleTrouble.TOO_MANY,
+                    fields.placeOf(key),
+                    "",
+                    written.size() + " sentences",
+                    "at most " + MOST_SENTENCES,
+                    "split the rule");
             return Optional.empty();
         }
         List<Said> said = new ArrayList<>();
@@ -139,12 +231,7 @@ final class RuleReader {
     }
 
     private Optional<Said> said(Scalar text, boolean concluding, Map<String, SlotKind> letters) {
-        if (text.text().length() > LONGEST_SENTENCE) {
-            problems.add(
-                    text.place(),
-                    "a sentence of " + text.text().length() + " characters",
-                    "at most " + LONGEST_SENTENCE,
-                    "shorten it");
+        if (!isPlain(text)) {
             return Optional.empty();
         }
         Optional<Said> nearly = Optional.empty();
@@ -165,25 +252,60 @@ final class RuleReader {
         return Optional.empty();
     }
 
-    /** The index of the first slot whose text does not belong there; empty when all fit. */
-    private Optional<Integer> misfit(Said said) {
-        for (int i = 0; i < said.slots().size(); i++) {
-            if (!said.sentence().slots().get(i).kind().takes(said.slots().get(i), limitNames)) {
-                return Optional.of(i);
-            }
+    /** Short, and in letters that look like what they are. */
+    private boolean isPlain(Scalar text) {
+        if (text.text().length() > LONGEST_SENTENCE) {
+            trouble(
+                    RuleTrouble.TOO_LONG,
+                    text.place(),
+                    "",
+                    "a sentence of " + text.text().length() + " characters",
+                    "at most " + LONGEST_SENTENCE,
+                    "shorten it");
+            return false;
         }
-        return Optional.empty();
+        Optional<Integer> foreign = text.text()
+                .codePoints()
+                .filter(letter -> letter < FIRST_PRINTABLE || letter > LAST_PRINTABLE)
+                .boxed()
+                .findFirst();
+        foreign.ifPresent(letter -> trouble(
+                RuleTrouble.FOREIGN_LETTER,
+                text.place(),
+                Character.toString(letter),
+                "a letter of another alphabet or an invisible one stands in the sentence: "
+                        + Optional.ofNullable(Character.getName(letter)).orElse("without a name"),
+                "plain letters, digits and punctuation",
+                "write the sentence again on the keyboard, without copying"));
+        return foreign.isEmpty();
+    }
+
+    /** The number of the first slot whose text does not belong there; empty when all fit. */
+    private Optional<Integer> misfitSlot(Said said) {
+        return IntStream.range(0, said.slots().size())
+                .boxed()
+                .filter(i -> misfit(said, i).isPresent())
+                .findFirst();
+    }
+
+    private Optional<Misfit> misfit(Said said) {
+        return misfitSlot(said).flatMap(i -> misfit(said, i));
+    }
+
+    private Optional<Misfit> misfit(Said said, int slot) {
+        return said.sentence().slots().get(slot).kind().misfit(said.slots().get(slot), limits, said.slot("property"));
     }
 
     private void reportMisfit(Said said) {
-        int index = misfit(said).orElseThrow();
-        SlotKind kind = said.sentence().slots().get(index).kind();
-        String text = said.slots().get(index);
-        problems.add(
+        int slot = misfitSlot(said).orElseThrow();
+        Misfit misfit = misfit(said, slot).orElseThrow();
+        trouble(
+                misfit.trouble(),
                 said.place(),
-                "`" + text + "` in the sentence `" + said.written() + "`",
-                kind.expected(limitNames),
-                kind.words().map(words -> NearMiss.suggestion(text, words)).orElse("write one of these"));
+                said.slots().get(slot),
+                misfit.found() + " in the sentence `" + said.written() + "`",
+                misfit.expected(),
+                misfit.wayOut());
     }
 
     private void reportUnknown(Scalar text, boolean concluding) {
@@ -191,13 +313,18 @@ final class RuleReader {
                 .filter(sentence -> (concluding ? sentence.concludes() : sentence.means()).isPresent())
                 .map(Sentence::example)
                 .toList();
-        List<String> near = NearMiss.of(text.text(), known);
-        problems.add(
+        boolean isProgramText = PROGRAM_TEXT.matcher(text.text()).find();
+        List<String> near = isProgramText ? List.of() : NearMiss.of(text.text(), known);
+        trouble(
+                isProgramText ? RuleTrouble.PROGRAM_TEXT : RuleTrouble.UNKNOWN_SENTENCE,
                 text.place(),
-                "the sentence `" + text.text() + "` is not known "
-                        + (concluding ? "as a conclusion" : "as a condition"),
-                "a sentence of the vocabulary (rules/words)",
-                near.isEmpty() ? "look up the sentence in rules/words" : "did you mean: `" + near.get(0) + "`?");
+                text.text(),
+                isProgramText
+                        ? "`" + text.text() + "` looks like a piece of a program"
+                        : "the sentence `" + text.text() + "` is not known "
+                                + (concluding ? "as a conclusion" : "as a condition"),
+                "a sentence of the vocabulary",
+                near.isEmpty() ? "look it up with `wickwise rules words`" : "did you mean: `" + near.get(0) + "`?");
     }
 
     private boolean lettersAgree(Said said, Map<String, SlotKind> letters) {
@@ -208,8 +335,10 @@ final class RuleReader {
             }
             SlotKind earlier = letters.putIfAbsent(said.slots().get(i), kind);
             if (earlier != null && !earlier.name().equals(kind.name())) {
-                problems.add(
+                trouble(
+                        RuleTrouble.TWO_KINDS,
                         said.place(),
+                        said.written(),
                         "`" + said.slots().get(i) + "` stands for a " + earlier.name() + " above and for a "
                                 + kind.name() + " here",
                         "one letter for one thing",

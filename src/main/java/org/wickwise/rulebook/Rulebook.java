@@ -6,16 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
-import org.wickwise.text.Node;
-import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Problems;
@@ -30,6 +27,8 @@ import org.wickwise.text.YamlFile;
  * @param wishes how one plan is chosen among several
  * @param blends what a blend worth proposing looks like
  * @param columnSizes how large a column for how much mixture
+ * @param sentences of the vocabulary
+ * @param own what an instructor keeps beside the shipped book; it is in the rules and limits already
  */
 public record Rulebook(
         List<Rule> rules,
@@ -37,19 +36,29 @@ public record Rulebook(
         List<String> topics,
         Wishes wishes,
         BlendWishes blends,
-        ColumnSizes columnSizes) {
-
-    private static final Set<String> LIMIT_KEYS = Set.of("value", "unit", "lowest", "highest", "means", "source");
+        ColumnSizes columnSizes,
+        List<Sentence> sentences,
+        OwnRules own) {
 
     /** @throws ProblemsFound with every problem of the folder */
     public static Rulebook read(Path folder, SolventData data) {
+        return read(folder, Optional.empty(), data);
+    }
+
+    /**
+     * The rule book of a folder with an instructor's own rules beside it.
+     *
+     * @param ownFolder empty where there are none
+     * @throws ProblemsFound with every problem of the two folders
+     */
+    public static Rulebook read(Path folder, Optional<Path> ownFolder, SolventData data) {
         Problems problems = new Problems();
-        Map<String, Limit> limits = limits(read(folder, "limits.yaml"), problems);
+        Map<String, Limit> limits = LimitReader.limits(read(folder, "limits.yaml"), problems);
         List<String> topics = new ArrayList<>();
         Fields topicsFile = Fields.of(read(folder, "topics.yaml"), "the topics", Set.of("topics"), problems);
         topicsFile.texts("topics").stream().map(Scalar::text).forEach(topics::add);
         Vocabulary vocabulary = Vocabulary.read(yamlIn(folder, "words"), Vocabulary.Kinds.from(data, topics), problems);
-        RuleReader reader = new RuleReader(vocabulary, limits.keySet(), problems);
+        RuleReader reader = RuleReader.ofShippedRules(vocabulary, limits, problems);
         List<Rule> rules = new ArrayList<>();
         for (Mapping file : yamlIn(folder, "layers")) {
             rules.addAll(reader.rules(file).stream()
@@ -60,7 +69,37 @@ public record Rulebook(
         BlendWishes blends = new BlendWishesReader(problems).wishes(read(folder, "blends.yaml"));
         ColumnSizes columnSizes = new ColumnSizesReader(problems).sizes(read(folder, "column-sizes.yaml"));
         problems.throwIfAny();
-        return new Rulebook(List.copyOf(rules), limits, List.copyOf(topics), wishes, blends, columnSizes);
+        Rulebook shipped = new Rulebook(
+                List.copyOf(rules),
+                limits,
+                List.copyOf(topics),
+                wishes,
+                blends,
+                columnSizes,
+                vocabulary.sentences(),
+                OwnRules.none());
+        return ownFolder
+                .map(own -> shipped.with(own(own, shipped, vocabulary, data)))
+                .orElse(shipped);
+    }
+
+    private static OwnRules own(Path folder, Rulebook shipped, Vocabulary vocabulary, SolventData data) {
+        Problems problems = new Problems();
+        OwnRules own = new OwnRulesReader(folder, shipped, problems).read(vocabulary, data);
+        problems.throwIfAny();
+        return own;
+    }
+
+    /** The book with an instructor's own rules in it. */
+    private Rulebook with(OwnRules own) {
+        List<Rule> together = rules.stream()
+                .filter(rule -> !own.takesAway(rule.id()))
+                .collect(Collectors.toCollection(ArrayList::new));
+        together.addAll(own.rules());
+        Map<String, Limit> all = new TreeMap<>(limits);
+        own.limits().forEach(limit -> all.put(limit.name(), limit));
+        return new Rulebook(
+                List.copyOf(together), all, topics, own.wishes().orElse(wishes), blends, columnSizes, sentences, own);
     }
 
     /** The names of the rules that may give a caution. */
@@ -72,45 +111,14 @@ public record Rulebook(
                 .toList();
     }
 
+    /** The same rules in another order; it changes nothing, and a test holds that. */
+    Rulebook inOrder(List<Rule> ordered) {
+        return new Rulebook(List.copyOf(ordered), limits, topics, wishes, blends, columnSizes, sentences, own);
+    }
+
     /** The same book with other limits. */
     Rulebook with(Map<String, Limit> others) {
-        return new Rulebook(rules, Map.copyOf(others), topics, wishes, blends, columnSizes);
-    }
-
-    private static Map<String, Limit> limits(Mapping file, Problems problems) {
-        Map<String, Limit> limits = new TreeMap<>();
-        Fields root = Fields.of(file, "the limits", Set.of("limits"), problems);
-        for (Entry entry : root.entries("limits")) {
-            limit(entry.key().text(), entry.value(), problems).ifPresent(limit -> limits.put(limit.name(), limit));
-        }
-        return limits;
-    }
-
-    private static Optional<Limit> limit(String name, Node node, Problems problems) {
-        Fields fields = Fields.ofNode(node, "a limit", LIMIT_KEYS, problems);
-        OptionalDouble value = fields.number("value");
-        OptionalDouble lowest = fields.number("lowest");
-        OptionalDouble highest = fields.number("highest");
-        if (value.isEmpty() || lowest.isEmpty() || highest.isEmpty()) {
-            Stream.of("value", "lowest", "highest")
-                    .filter(key -> !fields.has(key))
-                    .forEach(fields::missing);
-            return Optional.empty();
-        }
-        if (value.getAsDouble() < lowest.getAsDouble() || value.getAsDouble() > highest.getAsDouble()) {
-            problems.add(
-                    fields.placeOf("value"),
-                    "the " + name + " is " + value.getAsDouble(),
-                    "a value from " + lowest.getAsDouble() + " to " + highest.getAsDouble(),
-                    "choose a value in that range; outside it the rules lose their meaning");
-        }
-        return Optional.of(new Limit(
-                name,
-                value.getAsDouble(),
-                fields.requiredText("unit"),
-                fields.requiredText("means"),
-                fields.requiredText("source"),
-                fields.place()));
+        return new Rulebook(rules, Map.copyOf(others), topics, wishes, blends, columnSizes, sentences, own);
     }
 
     private static Mapping read(Path folder, String name) {

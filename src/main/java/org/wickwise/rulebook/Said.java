@@ -2,8 +2,10 @@ package org.wickwise.rulebook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.wickwise.text.Place;
 
 /**
@@ -14,6 +16,23 @@ import org.wickwise.text.Place;
 record Said(String written, Sentence sentence, List<String> slots, Place place) {
 
     private static final Pattern LETTER = Pattern.compile("(?<![A-Za-z])([A-Z])(?![A-Za-z])");
+
+    /** What stands in the first slot of a kind; empty where the sentence has none. */
+    Optional<String> slot(String kind) {
+        return IntStream.range(0, slots.size())
+                .filter(i -> sentence.slots().get(i).kind().name().equals(kind))
+                .mapToObj(slots::get)
+                .findFirst();
+    }
+
+    /** The word in the slot of this name; empty where it is a letter, a number or no slot. */
+    Optional<String> inSlot(String name) {
+        return IntStream.range(0, slots.size())
+                .filter(i -> sentence.slots().get(i).name().equals(name)
+                        && sentence.slots().get(i).kind() instanceof SlotKind.OneOf)
+                .mapToObj(slots::get)
+                .findFirst();
+    }
 
     /**
      * The sentence with names for letters and values for limits.

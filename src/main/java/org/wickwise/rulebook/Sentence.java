@@ -13,6 +13,7 @@ import org.wickwise.text.Place;
  * @param words the sentence with its slots, {@code {D: dye} stays in {E: eluent}}
  * @param means the engine's condition for it, empty where the sentence only concludes
  * @param concludes the engine's conclusion for it, empty where the sentence only asks
+ * @param forOwnRules whether it stands here for rules of one's own, and no shipped rule needs it
  */
 record Sentence(
         String words,
@@ -21,9 +22,10 @@ record Sentence(
         Optional<String> means,
         Optional<String> concludes,
         String example,
+        boolean forOwnRules,
         Place place) {
 
-    private static final Pattern SLOT = Pattern.compile("\\{([A-Za-z]+): ([a-z ]+)}");
+    private static final Pattern SLOT = Pattern.compile("\\{([A-Za-z]+): ([A-Za-z ]+)}");
 
     record Slot(String name, SlotKind kind) {}
 
@@ -43,6 +45,7 @@ record Sentence(
             Optional<String> means,
             Optional<String> concludes,
             String example,
+            boolean forOwnRules,
             Place place) {
         List<Slot> slots = new ArrayList<>();
         StringBuilder pattern = new StringBuilder();
@@ -50,7 +53,7 @@ record Sentence(
         int end = 0;
         while (matcher.find()) {
             String kindName = matcher.group(2);
-            SlotKind kind = kinds.named(matcher.group(2)).orElseGet(() -> SlotKind.oneOf(kindName, List.of()));
+            SlotKind kind = kinds.named(matcher.group(2)).orElseGet(() -> new SlotKind.OneOf(kindName, List.of()));
             pattern.append(Pattern.quote(words.substring(end, matcher.start())))
                     .append("(")
                     .append(kind.pattern())
@@ -60,7 +63,14 @@ record Sentence(
         }
         pattern.append(Pattern.quote(words.substring(end)));
         return new Sentence(
-                words, List.copyOf(slots), Pattern.compile(pattern.toString()), means, concludes, example, place);
+                words,
+                List.copyOf(slots),
+                Pattern.compile(pattern.toString()),
+                means,
+                concludes,
+                example,
+                forOwnRules,
+                place);
     }
 
     /** The sentence as a person reads it in a list, slots in angle brackets. */

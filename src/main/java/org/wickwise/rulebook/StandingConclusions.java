@@ -1,5 +1,6 @@
 package org.wickwise.rulebook;
 
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.Set;
 import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
@@ -25,7 +26,8 @@ final class StandingConclusions extends DefaultRuleRuntimeEventListener {
         }
     }
 
+    /** What holds, and goes on being what holds while rules fire. */
     Set<Conclusion> now() {
-        return Set.copyOf(standing);
+        return Collections.unmodifiableSet(standing);
     }
 }

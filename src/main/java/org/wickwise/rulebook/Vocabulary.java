@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.wickwise.bench.Setting;
+import org.wickwise.rulebook.SlotKind.Letter;
+import org.wickwise.rulebook.SlotKind.OneOf;
+import org.wickwise.rulebook.SlotKind.Quantity;
 import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.GapLook;
 import org.wickwise.strip.Mishap;
@@ -31,12 +34,21 @@ record Vocabulary(List<Sentence> sentences) {
         private static final List<String> WORD_PROPERTIES =
                 List.of("hazard codes", "signal word", "peroxide former", "halogenated", "greenness ranking");
 
+        private static final double LONGEST_STRIP_MILLIMETRES = 2000;
+        private static final double MOST_MONTHS = 1200;
+        private static final double MOST_TIMES = 1000;
+
         static Kinds from(SolventData data, Collection<String> topics) {
             return new Kinds(Map.ofEntries(
                     variable("strip"),
                     variable("dye"),
                     variable("eluent"),
-                    Map.entry("number", SlotKind.number()),
+                    quantity(Quantity.of("Rf", "of Rf", false, "none", 1)),
+                    quantity(Quantity.of("percent", "%", true, "%", 100)),
+                    quantity(Quantity.of("millimetres", "mm", true, "mm", LONGEST_STRIP_MILLIMETRES)),
+                    quantity(Quantity.of("months", "months", true, "months", MOST_MONTHS)),
+                    quantity(Quantity.of("times", "times", false, "times", MOST_TIMES)),
+                    quantity(Quantity.ofProperty(data.unitOfProperty())),
                     words("mishap", Mishap.words()),
                     words("behaviour", Behaviour.words()),
                     words("look", GapLook.words()),
@@ -68,11 +80,15 @@ record Vocabulary(List<Sentence> sentences) {
         }
 
         private static Map.Entry<String, SlotKind> variable(String name) {
-            return Map.entry(name, SlotKind.variable(name));
+            return Map.entry(name, new Letter(name));
+        }
+
+        private static Map.Entry<String, SlotKind> quantity(Quantity quantity) {
+            return Map.entry(quantity.name(), quantity);
         }
 
         private static Map.Entry<String, SlotKind> words(String name, Collection<String> words) {
-            return Map.entry(name, SlotKind.oneOf(name, words));
+            return Map.entry(name, new OneOf(name, words));
         }
 
         private static List<String> wordsOfTheTable(SolventData data) {
@@ -90,8 +106,8 @@ record Vocabulary(List<Sentence> sentences) {
         for (Mapping file : files) {
             Fields root = Fields.of(file, "a vocabulary file", Set.of("about", "sentences"), problems);
             for (Node node : root.list("sentences")) {
-                Fields fields =
-                        Fields.ofNode(node, "a sentence", Set.of("say", "means", "concludes", "example"), problems);
+                Fields fields = Fields.ofNode(
+                        node, "a sentence", Set.of("say", "means", "concludes", "for own rules", "example"), problems);
                 String words = fields.requiredText("say");
                 Sentence.unknownKinds(words, kinds)
                         .forEach(kind -> problems.add(
@@ -110,6 +126,8 @@ record Vocabulary(List<Sentence> sentences) {
                         fields.text("means"),
                         fields.text("concludes"),
                         fields.requiredText("example"),
+                        fields.yesOrNo("for own rules", "write yes, or leave the line out")
+                                .orElse(false),
                         fields.place()));
             }
         }

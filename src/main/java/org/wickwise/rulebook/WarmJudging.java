@@ -1,16 +1,10 @@
 package org.wickwise.rulebook;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.rule.FactHandle;
 import org.wickwise.bench.Case;
-import org.wickwise.reason.Reason;
-import org.wickwise.rulebook.ReadingThresholds.Told;
 import org.wickwise.strip.Redraw;
 import org.wickwise.strip.Strip;
 
@@ -21,33 +15,21 @@ import org.wickwise.strip.Strip;
  */
 public final class WarmJudging implements AutoCloseable {
 
-    private static final Reason.Concluded UNTOLD = new Reason.Concluded("", List.of());
-
     private final LaidOutCase whole;
-    private final KieSession session;
-    private final StandingConclusions standing;
     private final Case written;
     private final Set<Conclusion> verdicts;
     private final Judgement first;
-    private final ReadingThresholds thresholds;
-    private final Map<String, FactHandle> handles = new HashMap<>();
-    private Map<String, Told> laidOut;
 
     /**
      * @param whole the case, laid out and judged
      * @param first its judgement
      */
-    WarmJudging(LaidOutCase whole, Judgement first, ReadingThresholds thresholds) {
+    WarmJudging(LaidOutCase whole, Judgement first) {
         this.whole = whole;
-        this.session = whole.session();
-        this.standing = whole.standing();
         whole.firings().stop();
         this.written = first.judged();
-        this.verdicts = standing.now();
+        this.verdicts = whole.conclusions();
         this.first = first;
-        this.thresholds = thresholds;
-        this.laidOut = thresholds.told(new StripSummary(first.movements(), first.gaps()));
-        laidOut.forEach((name, told) -> handles.put(name, session.getFactHandle(told.reading())));
     }
 
     /** The judgement of the readings as they were written, with its reasons. */
@@ -60,22 +42,7 @@ public final class WarmJudging implements AutoCloseable {
      * @throws org.wickwise.text.ProblemsFound when strips that should agree contradict each other
      */
     public Judgement with(List<Strip> strips) {
-        Case changed = written.with(strips);
-        StripSummary seen = StripSummary.of(changed, verdictsOn(strips), first.limits());
-        StripSummary summary = seen.with(new Reckoning(changed, seen, first.limits()).in(first.eluents()));
-        judge(thresholds.told(summary));
-        Map<Conclusion, Reason.Concluded> untold = new HashMap<>();
-        standing.now().forEach(conclusion -> untold.put(conclusion, UNTOLD));
-        return new Judgement(
-                written,
-                first.eluents(),
-                summary.movements(),
-                summary.gaps(),
-                first.blends(),
-                List.of(),
-                untold,
-                first.limits(),
-                first.miscibility());
+        return whole.withReadings(first, written.with(strips), verdictsOn(strips));
     }
 
     /** Every strip read again within its uncertainty; the order in which strips were written does not matter. */
@@ -88,25 +55,6 @@ public final class WarmJudging implements AutoCloseable {
                         first.limit("uncertainty of a reported Rf"),
                         new Random(31 * seed + strip.toString().hashCode())))
                 .toList();
-    }
-
-    /** Lays out only the readings of which a rule can tell something else than before. */
-    private void judge(Map<String, Told> next) {
-        for (String name : laidOut.keySet()) {
-            if (!next.containsKey(name)) {
-                session.delete(handles.remove(name));
-            }
-        }
-        next.forEach((name, told) -> {
-            Told before = laidOut.get(name);
-            if (before == null) {
-                handles.put(name, session.insert(told.reading()));
-            } else if (!before.sides().equals(told.sides())) {
-                session.update(handles.get(name), told.reading());
-            }
-        });
-        laidOut = next;
-        Judge.fire(session);
     }
 
     private Set<Conclusion> verdictsOn(List<Strip> strips) {

@@ -8,10 +8,9 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.RetentionScale.Position;
-import org.wickwise.substance.Dye;
 
 /**
- * The readings of one dye placed on one scale. A reading whose interval reaches the origin or the front gives a bound of
+ * The readings of one dye, placed on one scale. A reading whose interval reaches the origin or the front gives a bound of
  * RM and no point.
  */
 final class Readings {
@@ -43,10 +42,9 @@ final class Readings {
         }
     }
 
-    static Readings of(Dye dye, RetentionScale scale, List<Movement.Measured> measured) {
+    static Readings of(RetentionScale scale, List<Movement.Measured> measured) {
         Readings readings = new Readings();
         measured.stream()
-                .filter(movement -> movement.dye().equals(dye))
                 .sorted(Comparator.comparing(Movement.Measured::eluent))
                 .forEach(movement -> scale.of(movement.eluent())
                         .map(position -> placed(movement, position))

@@ -1,6 +1,8 @@
 package org.wickwise.strip;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.wickwise.reason.Reason;
@@ -22,13 +24,15 @@ record RetentionScale(String name, String reference, boolean onePair, Function<E
     /** @param grounds what it was reckoned from, besides the recipe */
     record Position(double x, List<Reason> grounds) {}
 
-    /** Snyder's strength of the eluent on an adsorbent. */
+    /** Snyder's strength of the eluent on an adsorbent; that of each eluent is reckoned once. */
     static RetentionScale ofStrength(EluentStrength strength) {
+        Map<Eluent, Optional<Position>> known = new HashMap<>();
         return new RetentionScale(
                 "strength",
                 "RM falls with eluent strength: L. R. Snyder, Principles of Adsorption Chromatography, 1968, from memory",
                 false,
-                eluent -> strength.of(eluent).map(found -> new Position(found.value(), List.of(found.reason()))));
+                eluent -> known.computeIfAbsent(eluent, any -> strength.of(any)
+                        .map(found -> new Position(found.value(), List.of(found.reason())))));
     }
 
     /** The logarithm of the share of the stronger of two solvents on a polar adsorbent. */

@@ -10,7 +10,10 @@ import org.wickwise.substance.EluentStrength;
 import org.wickwise.substance.Solvent;
 import org.wickwise.substance.StationaryPhase;
 
-/** Which measures of an eluent a stationary phase follows, and which of two solvents is the stronger on it. */
+/**
+ * Which measures of an eluent a stationary phase follows, and which of two solvents is the stronger on it. Not for several
+ * threads.
+ */
 final class RetentionScales {
 
     private static final String POLAR_ADSORBENT = "polar adsorbent";
@@ -18,9 +21,15 @@ final class RetentionScales {
     private static final String POLARITY_INDEX = "polarity index";
 
     private final StationaryPhase phase;
+    private final Optional<RetentionScale> strength;
 
     RetentionScales(StationaryPhase phase) {
         this.phase = phase;
+        this.strength = EluentStrength.on(phase).map(RetentionScale::ofStrength);
+    }
+
+    StationaryPhase phase() {
+        return phase;
     }
 
     /** Whether any law of retention is known for the phase. */
@@ -38,7 +47,7 @@ final class RetentionScales {
         List<RetentionScale> scales = new ArrayList<>();
         if (isAdsorbent()) {
             pairOf(eluent).ifPresent(pair -> scales.add(RetentionScale.ofLogarithm(pair.weak(), pair.strong())));
-            EluentStrength.on(phase).map(RetentionScale::ofStrength).ifPresent(scales::add);
+            strength.ifPresent(scales::add);
         }
         if (isReversed()) {
             pairOf(eluent)

@@ -70,6 +70,11 @@ public final class Subjects {
         return names.length > 1 && order.size() == names.length ? order : List.of();
     }
 
+    /** An eluent by any way of writing it, whether the case knows it or not. */
+    Optional<Eluent> eluent(String words) {
+        return read(words);
+    }
+
     /** A question without what does not matter: spaces and question marks. */
     static String plain(String question) {
         return question.strip().replaceAll("\\s+", " ").replaceAll("\\s*\\?$", "");

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.Setting;
 import org.wickwise.column.Column;
@@ -28,6 +29,7 @@ import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 
@@ -39,6 +41,7 @@ public final class SuppositionReader {
             "DYE in SOLVENT at 30 mm",
             "DYE in SOLVENT at Rf 0.4",
             "DYE stays in SOLVENT",
+            "DYE in SOLVENT on strip 2 at Rf 0.4",
             "without the strip in SOLVENT",
             "a strip in SOLVENT: DYE at Rf 0.4, DYE stays",
             "without the bottle SOLVENT",
@@ -47,8 +50,10 @@ public final class SuppositionReader {
             "the setting is secondary school",
             "the parting gap is 0.15");
 
-    private static final Pattern AT = Pattern.compile("(.+) in (.+) at (?:(Rf) )?(\\d+(?:\\.\\d+)?)( mm)?");
-    private static final Pattern DOES = Pattern.compile("(.+) (" + String.join("|", Behaviour.words()) + ") in (.+)");
+    private static final Pattern AT =
+            Pattern.compile("(.+) in (.+?)(?: on strip (\\d+))? at (?:(Rf) )?(\\d+(?:\\.\\d+)?)( mm)?");
+    private static final Pattern DOES =
+            Pattern.compile("(.+) (" + String.join("|", Behaviour.words()) + ") in (.+?)(?: on strip (\\d+))?");
     private static final Pattern WITHOUT_STRIP = Pattern.compile("without (?:the )?strip(?: (\\d+))? in (.+)");
     private static final Pattern STRIP = Pattern.compile(
             "a strip in ([^:]+?): (.+(?:\\bat Rf\\b|\\b(?:" + String.join("|", Behaviour.words()) + ")\\b).*)");
@@ -92,8 +97,7 @@ public final class SuppositionReader {
         if (strip.matches()) {
             addStrip(strip.group(1), strip.group(2));
         } else if (without.matches()) {
-            removeStrip(
-                    Optional.ofNullable(without.group(1)).map(Integer::valueOf).orElse(1), without.group(2));
+            removeStrip(numbered(without.group(1)), without.group(2));
         } else if (bottle.matches()) {
             bottle(bottle.group(1).equals("with"), bottle.group(2));
         } else if (column.matches()) {
@@ -102,12 +106,15 @@ public final class SuppositionReader {
             setting(setting.group(1));
         } else if (limit.matches()) {
             limit(limit.group(1), Double.parseDouble(limit.group(2)));
-        } else if (at.matches() && (at.group(3) != null) != (at.group(5) != null)) {
-            reading(at.group(1), at.group(2), at.group(3) != null, Double.parseDouble(at.group(4)));
+        } else if (at.matches() && (at.group(4) != null) != (at.group(6) != null)) {
+            boolean asRf = at.group(4) != null;
+            double number = Double.parseDouble(at.group(5));
+            spot(at.group(1), at.group(2), numbered(at.group(3)), on -> position(on, asRf, number));
         } else if (does.matches()) {
             spot(
                     does.group(1),
                     does.group(3),
+                    numbered(does.group(4)),
                     any -> Optional.of(
                             new Spot.Seen(Behaviour.named(does.group(2)).orElseThrow())));
         } else {
@@ -119,8 +126,9 @@ public final class SuppositionReader {
         }
     }
 
-    private void reading(String dye, String eluent, boolean asRf, double number) {
-        spot(dye, eluent, strip -> position(strip, asRf, number));
+    /** The first strip in an eluent, unless another is named. */
+    private static int numbered(String number) {
+        return Optional.ofNullable(number).map(Integer::valueOf).orElse(1);
     }
 
     private Optional<Spot.Position> position(Strip strip, boolean asRf, double number) {
@@ -150,20 +158,37 @@ public final class SuppositionReader {
         Optional<Spot.Position> on(Strip strip);
     }
 
-    private void spot(String dyeName, String eluentName, Placing placing) {
+    private void spot(String dyeName, String eluentName, int replicate, Placing placing) {
         Optional<Dye> dye = dye(dyeName);
-        Optional<Strip> strip = strip(1, eluentName);
-        if (dye.isEmpty() || strip.isEmpty() || !once("the reading of " + dyeName + " in " + eluentName)) {
+        Optional<Strip> strip = strip(replicate, eluentName);
+        if (dye.isEmpty()
+                || strip.isEmpty()
+                || !once("the reading of " + dyeName + " in " + eluentName + " on strip " + replicate)) {
+            return;
+        }
+        if (strip.get().spotOf(dye.get()).isEmpty()) {
+            problems.add(
+                    SAID,
+                    "nobody saw " + dyeName + " on " + strip.get(),
+                    "a dye that has a spot on it",
+                    "suppose the whole strip: `without the strip in ...` and `a strip in ...: ...`");
             return;
         }
         placing.on(strip.get()).ifPresent(position -> {
             List<Spot> spots = strip.get().spots().stream()
-                    .map(spot -> spot.dyes().contains(dye.get())
-                            ? new Spot(List.of(dye.get()), position, spot.place())
-                            : spot)
+                    .flatMap(spot ->
+                            spot.dyes().contains(dye.get()) ? placedApart(spot, dye.get(), position) : Stream.of(spot))
                     .toList();
             replace(strip.get(), Optional.of(strip.get().with(strip.get().frontMillimetres(), spots)));
         });
+    }
+
+    /** The dye at its new place; what shared its spot stays. */
+    private static Stream<Spot> placedApart(Spot spot, Dye dye, Spot.Position position) {
+        List<Dye> others =
+                spot.dyes().stream().filter(other -> !other.equals(dye)).toList();
+        Spot moved = new Spot(List.of(dye), position, spot.place());
+        return others.isEmpty() ? Stream.of(moved) : Stream.of(moved, new Spot(others, spot.position(), spot.place()));
     }
 
     private void replace(Strip before, Optional<Strip> after) {
@@ -302,8 +327,14 @@ public final class SuppositionReader {
                     "`" + name + "` is not a known limit",
                     "a limit of rules/limits.yaml",
                     NearMiss.suggestion(name, limits.keySet(), List.of()));
+        } else if (value < limit.lowest() || value > limit.highest()) {
+            problems.add(
+                    SAID,
+                    "the " + name + " is " + Numbers.plain(value, 4),
+                    "a value from " + Numbers.plain(limit.lowest(), 4) + " to " + Numbers.plain(limit.highest(), 4),
+                    "suppose a value in that range; outside it the rules lose their meaning");
         } else if (once("the " + name)) {
-            limits.put(name, new Limit(name, value, limit.unit(), limit.meaning(), "supposed", SAID));
+            limits.put(name, limit.supposed(value, SAID));
         }
     }
 

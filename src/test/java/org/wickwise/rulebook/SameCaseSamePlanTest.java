@@ -51,13 +51,7 @@ class SameCaseSamePlanTest {
     @ValueSource(longs = {1, 2})
     void theOrderOfRulesChangesNoByte(long seed, @TempDir Path keep) {
         Rulebook shipped = Shipped.bench().judge().rulebook();
-        Rulebook shuffled = new Rulebook(
-                shuffled(shipped.rules(), new Random(seed)),
-                shipped.limits(),
-                shipped.topics(),
-                shipped.wishes(),
-                shipped.blends(),
-                shipped.columnSizes());
+        Rulebook shuffled = shipped.inOrder(shuffled(shipped.rules(), new Random(seed)));
         Judge judge = Judge.of(shuffled, Shipped.data(), keep);
         Case written = Shipped.caseIn(Shipped.DEMO);
         assertThat(everything(new Planner(shuffled).plan(judge.judge(written))))

@@ -1,0 +1,74 @@
+package org.wickwise.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.wickwise.report.FindingText;
+import org.wickwise.rulebook.RuleCheck;
+import org.wickwise.rulebook.Rulebook;
+import org.wickwise.substance.SolventData;
+import org.wickwise.substance.SolventDataReader;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
+import org.wickwise.text.ProblemsFound;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says everything that is wrong with rules. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Says everything that is wrong with the rules of a folder, with file, line and a way out.",
+        footer = {
+            "",
+            "Without FOLDER the shipped rules are checked. Each kind of finding stands in square brackets",
+            "and is explained in docs/rule-findings.md."
+        })
+final class RulesCheckCommand implements Callable<Integer> {
+
+    @Parameters(arity = "0..1", paramLabel = "FOLDER", description = "a folder with rules of your own")
+    private Optional<Path> folder;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        SolventData data = SolventDataReader.read(Workbench.home().resolve("solvent-data"));
+        List<Problem> findings = findings(data);
+        String name = folder.map(Path::toString).orElse("the shipped rules");
+        spec.commandLine().getOut().print(FindingText.of(findings, RulesCheckCommand::lineAt));
+        spec.commandLine()
+                .getOut()
+                .println(
+                        findings.isEmpty()
+                                ? "Nothing is wrong with " + name + "."
+                                : findings.size() + (findings.size() == 1 ? " finding" : " findings") + " in " + name
+                                        + ".");
+        return findings.isEmpty() ? ExitCodes.PLANNED : ExitCodes.BAD_INPUT;
+    }
+
+    private List<Problem> findings(SolventData data) {
+        try {
+            return RuleCheck.of(Rulebook.read(Workbench.home().resolve("rules"), folder, data));
+        } catch (ProblemsFound unreadable) {
+            return unreadable.problems();
+        }
+    }
+
+    private static String lineAt(Place place) {
+        Path beside = Workbench.home().resolve(place.file());
+        Path file = Files.exists(beside) ? beside : Path.of(place.file());
+        try {
+            List<String> lines = Files.readAllLines(file);
+            return place.line() > 0 && place.line() <= lines.size() ? lines.get(place.line() - 1) : "";
+        } catch (IOException gone) {
+            return "";
+        }
+    }
+}
