@@ -8,6 +8,7 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.why.NextLines;
 import org.wickwise.why.NextStrips;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -60,6 +61,9 @@ final class NextCommand implements Callable<Integer> {
             description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
     private Form form;
 
+    @Mixin
+    private OwnRulesOption rules;
+
     @Spec
     private CommandSpec spec;
 
@@ -70,7 +74,7 @@ final class NextCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--draws is " + draws + "; expected 1 to " + MOST_DRAWS + ", such as --draws 100");
         }
-        Desk desk = Desk.of(caseFile);
+        Desk desk = Desk.of(caseFile, rules.folder());
         NextStrips next = NextStrips.of(desk.judge(), desk.planner(), desk.written(), draws, seed);
         List<PlanLine> lines = NextLines.of(next);
         String title = "What next: " + next.plan().judged().title();

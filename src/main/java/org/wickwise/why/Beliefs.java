@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
@@ -20,13 +21,18 @@ import org.wickwise.strip.Ruler;
 import org.wickwise.strip.Spot;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
+import org.wickwise.substance.DyeClass;
 import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Ladder;
 
 /**
  * What a judged case lets one believe of the true Rf of each dye in each eluent, drawn at random. The draws hang on the
  * seed, the number of the draw and the names of eluent and dye, on nothing else.
  */
 final class Beliefs {
+
+    private static final double PER_CENT = 100;
+    private static final Set<DyeClass> CHARGED = Set.of(DyeClass.CATIONIC, DyeClass.ANIONIC, DyeClass.AMPHOTERIC);
 
     private final Judgement judgement;
     private final long seed;
@@ -119,18 +125,42 @@ final class Beliefs {
         if (movement.isPresent() && movement.get() instanceof Movement.Watched watched) {
             return within(watched.behaviour(), random);
         }
-        Optional<Conclusion.Behaves> thought = judgement.behaviour(dye, eluent);
-        double trust = judgement.limit("trust in an estimate without a number") / 100;
-        return thought.isPresent() && random.nextDouble() < trust
-                ? within(thought.get().behaviour(), random)
-                : retardation(between(lowestRm(), highestRm(), random));
+        if (random.nextDouble() >= judgement.limit("trust in an estimate without a number") / PER_CENT) {
+            return retardation(between(lowestRm(), highestRm(), random));
+        }
+        return judgement
+                .behaviour(dye, eluent)
+                .map(thought -> within(thought.behaviour(), random))
+                .orElseGet(() -> onTheLadder(dye, eluent, random));
+    }
+
+    /** A neutral dye moves no less in an eluent that stands higher on the ladder than one it was measured in. */
+    private double onTheLadder(Dye dye, Eluent eluent, RandomGenerator random) {
+        double lowest = lowestRm();
+        double highest = highestRm();
+        Optional<Ladder> ladder = judgement
+                .judged()
+                .column()
+                .phase()
+                .ladder()
+                .map(Ladder::new)
+                .filter(any -> !CHARGED.contains(dye.dyeClass()));
+        for (Eluent run : ladder.isPresent() ? strips.keySet() : Set.<Eluent>of()) {
+            Optional<RetardationFactor> seen = judgement.measured(dye, run).map(Movement.Measured::retardationFactor);
+            if (seen.isPresent() && ladder.get().weaker(run, eluent).isPresent()) {
+                highest = Math.min(highest, rm(seen.get().lowest()));
+            } else if (seen.isPresent() && ladder.get().weaker(eluent, run).isPresent()) {
+                lowest = Math.max(lowest, rm(seen.get().highest()));
+            }
+        }
+        return retardation(between(Math.min(lowest, highestRm()), Math.max(highest, lowestRm()), random));
     }
 
     /** Rf of which RM is as likely anywhere within what counts as this behaviour. */
     private double within(Behaviour behaviour, RandomGenerator random) {
-        double staying = rm("staying limit");
-        double creeping = rm("creeping limit");
-        double ahead = rm("running-ahead limit");
+        double staying = rmOf("staying limit");
+        double creeping = rmOf("creeping limit");
+        double ahead = rmOf("running-ahead limit");
         return retardation(
                 switch (behaviour) {
                     case STAYS -> between(staying, Math.max(staying, highestRm()), random);
@@ -148,8 +178,13 @@ final class Beliefs {
         return judgement.limit("greatest RM to be expected");
     }
 
-    private double rm(String limit) {
-        return Math.log10(1 / judgement.limit(limit) - 1);
+    private double rmOf(String limit) {
+        return rm(judgement.limit(limit));
+    }
+
+    /** Infinite at the ends of the strip. */
+    private static double rm(double retardation) {
+        return Math.log10(1 / retardation - 1);
     }
 
     private static double between(double from, double to, RandomGenerator random) {

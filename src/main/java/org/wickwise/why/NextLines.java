@@ -106,8 +106,14 @@ public final class NextLines {
         if (prospect.hasRight()) {
             sentences.add(right(prospect));
         }
-        prospect.turning(judgement.judged().dyes()).ifPresent(turning -> sentences.add(turns(turning)));
+        if (prospect.worth() > 0) {
+            turning(prospect, sentences);
+        }
         return String.join(" ", sentences);
+    }
+
+    private void turning(Prospect prospect, List<String> sentences) {
+        prospect.turning(judgement.judged().dyes()).ifPresent(turning -> sentences.add(turns(turning)));
     }
 
     private static String chance(Prospect prospect) {

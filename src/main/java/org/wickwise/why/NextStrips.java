@@ -6,13 +6,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.plan.Advantage;
+import org.wickwise.plan.AskedOrder;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.Planner;
 import org.wickwise.plan.Route;
+import org.wickwise.plan.Step;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.WarmJudging;
 import org.wickwise.strip.Strip;
+import org.wickwise.substance.Eluent;
 import org.wickwise.text.ProblemsFound;
 
 /**
@@ -88,7 +91,19 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
         private static final String REFUSED = "no plan";
         private static final String CONTRADICTED = "strips that contradict each other";
 
-        private record Chosen(String outcome, Optional<Route> route) {}
+        /**
+         * What is planned with some strips.
+         *
+         * @param judgement of them; empty where they contradict each other
+         */
+        private record Chosen(Optional<Judgement> judgement, Optional<Route> route) {
+
+            String outcome() {
+                return judgement.isEmpty()
+                        ? CONTRADICTED
+                        : route.map(Route::inShort).orElse(REFUSED);
+            }
+        }
 
         Prospect prospect(int draws) {
             Judgement judgement = plan.judgement();
@@ -107,14 +122,15 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
         private Prospect.Draw draw(WarmJudging judging, List<Strip> others, Strip unread, int drawing) {
             True truth = beliefs.draw(next, drawing);
             Strip exact = StripToRun.at(truth, unread);
-            String before = outcome(plan.route());
             Chosen chosen = choose(judging, joined(others, beliefs.read(exact, drawing)));
-            boolean changed = !chosen.outcome().equals(before);
+            boolean changed = !isAsGood(plan.route(), chosen);
             Optional<Prospect.Right> right = Optional.empty();
             if (next.kind().isRepeat()) {
-                List<Strip> withoutError = others.stream().map(truth::read).toList();
-                String best = choose(judging, joined(withoutError, exact)).outcome();
-                right = Optional.of(new Prospect.Right(best.equals(before), best.equals(chosen.outcome())));
+                Chosen best =
+                        choose(judging, joined(others.stream().map(truth::read).toList(), exact));
+                right = Optional.of(new Prospect.Right(
+                        isAsGood(plan.route(), best),
+                        chosen.judgement().isPresent() && isAsGood(chosen.route(), best)));
             }
             return new Prospect.Draw(
                     chosen.outcome(),
@@ -128,11 +144,25 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
 
         private Chosen choose(WarmJudging judging, List<Strip> strips) {
             try {
-                Optional<Route> route = planner.route(judging.with(strips));
-                return new Chosen(outcome(route), route);
+                Judgement judgement = judging.with(strips);
+                return new Chosen(Optional.of(judgement), planner.route(judgement));
             } catch (ProblemsFound contradiction) {
-                return new Chosen(CONTRADICTED, Optional.empty());
+                return new Chosen(Optional.empty(), Optional.empty());
             }
+        }
+
+        /** Whether a route still works where another was chosen, and is worse by no more than a saving not worth a strip. */
+        private boolean isAsGood(Optional<Route> route, Chosen best) {
+            if (best.judgement().isEmpty() || route.isPresent() != best.route().isPresent()) {
+                return false;
+            }
+            if (route.isEmpty()
+                    || route.get().inShort().equals(best.route().get().inShort())) {
+                return true;
+            }
+            List<Eluent> order = route.get().steps().stream().map(Step::eluent).toList();
+            return planner.inOrder(order, best.judgement().get()) instanceof AskedOrder.Sound sound
+                    && !isWorthAStrip(planner.advantage(best.route().get(), sound.route()));
         }
 
         /** Any plan is better than none; a plan that is only cheaper has to be worth the strip. */
@@ -141,15 +171,18 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
                 return Optional.of(new Prospect.Better(Optional.empty(), 0));
             }
             Route present = plan.route().get();
-            double leastCost = plan.judgement().limit("saving worth a strip");
-            Optional<Advantage> advantage = planner.advantage(route, present)
-                    .filter(found -> !found.onlyByCost() || found.difference() >= leastCost);
-            return advantage.map(found -> new Prospect.Better(
-                    advantage, present.steps().size() - route.steps().size()));
+            Optional<Advantage> advantage = planner.advantage(route, present);
+            return isWorthAStrip(advantage)
+                    ? Optional.of(new Prospect.Better(
+                            advantage, present.steps().size() - route.steps().size()))
+                    : Optional.empty();
         }
 
-        private static String outcome(Optional<Route> route) {
-            return route.map(Route::inShort).orElse(REFUSED);
+        private boolean isWorthAStrip(Optional<Advantage> advantage) {
+            double leastSaving = plan.judgement().limit("saving worth a strip");
+            return advantage
+                    .filter(found -> !found.onlyByCost() || found.difference() >= leastSaving)
+                    .isPresent();
         }
 
         private static List<Strip> joined(List<Strip> others, Strip last) {

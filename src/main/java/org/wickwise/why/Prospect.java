@@ -28,10 +28,10 @@ public record Prospect(StripToRun strip, List<Draw> draws) {
      * One drawing of the truth and of the strip.
      *
      * @param outcome the plan with the strip, in short
-     * @param changed whether the plan is another than without the strip
+     * @param changed whether the plan without the strip fails, or is worse than the one with it
      * @param better what the plan is better at than the one without the strip; empty when it is no better
-     * @param right whether the plan without the strip and the plan with it are the one that strips without error would
-     *     lead to; empty where nothing was seen before
+     * @param right whether the plan without the strip and the plan with it are as good as the one that strips read without
+     *     error would lead to; empty where nothing was seen before
      * @param truth Rf of each dye, in the order of their names
      */
     public record Draw(
