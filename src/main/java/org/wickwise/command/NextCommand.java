@@ -43,7 +43,7 @@ final class NextCommand implements Callable<Integer> {
     @Option(
             names = "--draws",
             paramLabel = "NUMBER",
-            defaultValue = "100",
+            defaultValue = "60",
             description = "how many strips are drawn for each eluent (default: ${DEFAULT-VALUE})")
     private int draws;
 
@@ -72,7 +72,7 @@ final class NextCommand implements Callable<Integer> {
         if (draws < 1 || draws > MOST_DRAWS) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--draws is " + draws + "; expected 1 to " + MOST_DRAWS + ", such as --draws 100");
+                    "--draws is " + draws + "; expected 1 to " + MOST_DRAWS + ", such as --draws 60");
         }
         Desk desk = Desk.of(caseFile, rules.folder());
         NextStrips next = NextStrips.of(desk.judge(), desk.planner(), desk.written(), draws, seed);
