@@ -21,7 +21,7 @@ import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 
 /**
- * Published separations as executable cases: the case files in {@code src/test/resources/published} name their sources,
+ * Published separations as executable cases: the case files in {@code docs/published} name their sources,
  * each test is one box of the checklist drawn up from the source. A plan may differ from the published one; it has to
  * meet the list.
  */

@@ -34,8 +34,16 @@ public final class Workbench {
 
     /** @throws ProblemsFound when the rules or the solvent data have problems */
     public static Workbench in(Path home) {
+        return in(home, Optional.empty());
+    }
+
+    /**
+     * @param ownRules a folder with an instructor's own rules; empty where there is none
+     * @throws ProblemsFound when the rules or the solvent data have problems
+     */
+    static Workbench in(Path home, Optional<Path> ownRules) {
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
-        Rulebook rulebook = Rulebook.read(home.resolve("rules"), data);
+        Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules, data);
         return new Workbench(data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
     }
 
@@ -69,6 +77,10 @@ public final class Workbench {
 
     public Judge judge() {
         return judge;
+    }
+
+    Planner planner() {
+        return planner;
     }
 
     public Plan plan(Case written) {

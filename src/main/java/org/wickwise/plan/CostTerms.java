@@ -16,9 +16,8 @@ public record CostTerms(Map<String, Double> terms) {
 
     private static final double SMALL = 0.05;
 
-    static CostTerms of(Pouring pouring) {
+    static CostTerms of(Pouring pouring, Flasks flasks) {
         Cost cost = pouring.preferences().wishes().cost();
-        Flasks flasks = Flasks.of(pouring);
         double burden = pouring.packing().burden();
         double price = pouring.packing().columnVolumes() * pouring.packing().pricePerColumnVolume();
         double minutes = 0;

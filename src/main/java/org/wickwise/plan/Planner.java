@@ -89,19 +89,9 @@ public final class Planner {
         return lines;
     }
 
-    /** The best route that pours this eluent; empty when no sound one does. */
-    public Optional<Route> routePouring(Eluent eluent, Judgement judgement) {
-        Choices choices = ChoicesOfCase.of(judgement, burden, columnSizes);
-        return RouteSearch.pouring(eluent, choices, preferences).stream().findFirst();
-    }
-
-    /**
-     * What becomes of an order of eluents that somebody thought of.
-     *
-     * @param order at least one eluent
-     */
-    public AskedOrder inOrder(List<Eluent> order, Judgement judgement) {
-        return AskedOrder.of(order, ChoicesOfCase.of(judgement, burden, columnSizes), preferences);
+    /** What else could be poured in a judged case. */
+    public Alternatives alternatives(Judgement judgement) {
+        return new Alternatives(ChoicesOfCase.of(judgement, burden, columnSizes), preferences);
     }
 
     private String comparison(Route best, Route other) {

@@ -217,11 +217,10 @@ record Pouring(
     }
 
     /** The counts of a plan that has brought every dye off: with what is lost of purity and recovery. */
-    double[] finalCounts() {
+    double[] finalCounts(Flasks flasks) {
         double[] all = counts.clone();
         int cost = preferences.criteria().indexOf(Criterion.COST);
         if (cost >= 0) {
-            Flasks flasks = Flasks.of(this);
             Cost weights = preferences.wishes().cost();
             all[cost] += weights.purityLost() * flasks.percentOfPurityLost()
                     + weights.recoveryLost() * flasks.percentOfRecoveryLost();

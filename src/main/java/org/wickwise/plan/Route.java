@@ -27,6 +27,7 @@ public record Route(MayPack packing, List<Step> steps, Elution elution, List<Dou
     }
 
     static Route of(Pouring pouring) {
+        Flasks flasks = Flasks.of(pouring);
         List<Step> steps = IntStream.range(0, pouring.moves().size())
                 .mapToObj(i -> Step.of(pouring.moves().get(i), pouring.tails().get(i), pouring.choices()))
                 .toList();
@@ -34,8 +35,8 @@ public record Route(MayPack packing, List<Step> steps, Elution elution, List<Dou
                 pouring.packing().conclusion(),
                 steps,
                 Elution.of(pouring),
-                Arrays.stream(pouring.finalCounts()).boxed().toList(),
-                CostTerms.of(pouring));
+                Arrays.stream(pouring.finalCounts(flasks)).boxed().toList(),
+                CostTerms.of(pouring, flasks));
     }
 
     double[] counts() {

@@ -37,11 +37,12 @@ final class RouteSearch {
      * Dyes still on the column, as bits.
      *
      * @param crept those among them that have crept too far already; of their way on nothing is certain
+     * @param due whether the eluent that is asked for has still to be poured
      */
-    private record OnBed(int all, int crept) {
+    private record OnBed(int all, int crept, boolean due) {
 
-        OnBed without(int leaving) {
-            return new OnBed(all & ~leaving, crept & ~leaving);
+        OnBed without(int leaving, boolean stillDue) {
+            return new OnBed(all & ~leaving, crept & ~leaving, stillDue);
         }
     }
 
@@ -105,7 +106,7 @@ final class RouteSearch {
 
     private List<Prospect> beginnings() {
         List<Prospect> beginnings = new ArrayList<>();
-        for (WayOn way : waysOn(new OnBed(choices.everyDye(), 0))) {
+        for (WayOn way : waysOn(new OnBed(choices.everyDye(), 0, required.isPresent()))) {
             boolean partsNothing =
                     way.move().staying() == 0 && way.move().fractions().size() == 1;
             if (!partsNothing) {
@@ -130,7 +131,9 @@ final class RouteSearch {
                 continue;
             }
             if (pouring.on() == 0) {
-                keep(Route.of(pouring));
+                if (best.size() < wanted || Counts.compare(pouring.counts(), worst().counts()) <= 0) {
+                    keep(Route.of(pouring));
+                }
             } else {
                 follow(continuations(pouring));
             }
@@ -140,7 +143,7 @@ final class RouteSearch {
     private List<Prospect> continuations(Pouring pouring) {
         List<Prospect> prospects = new ArrayList<>();
         int last = pouring.lastEluent().orElseThrow();
-        for (WayOn way : waysOn(new OnBed(pouring.on(), pouring.crept()))) {
+        for (WayOn way : waysOn(new OnBed(pouring.on(), pouring.crept(), isDue(pouring)))) {
             int next = way.move().eluent();
             if (best.size() == wanted
                     && Counts.compare(Counts.sum(pouring.counts(), way.least()), worst().counts()) > 0) {
@@ -163,16 +166,17 @@ final class RouteSearch {
         return new Prospect(pouring, way, least);
     }
 
+    private boolean isDue(Pouring pouring) {
+        return required.isPresent()
+                && pouring.moves().stream()
+                        .noneMatch(move -> move.pourable(choices).eluent().equals(required.get()));
+    }
+
     private Route worst() {
         return best.get(best.size() - 1);
     }
 
     private void keep(Route route) {
-        boolean isAskedFor = required.isEmpty()
-                || route.steps().stream().anyMatch(step -> step.eluent().equals(required.get()));
-        if (!isAskedFor) {
-            return;
-        }
         Optional<Route> alike = best.stream()
                 .filter(known -> known.names().equals(route.names()))
                 .findFirst();
@@ -208,7 +212,8 @@ final class RouteSearch {
         if (move.isEmpty() || pourable.lastOnly() && move.get().staying() != 0) {
             return List.of();
         }
-        Optional<double[]> rest = leastFrom(on.without(move.get().leaving()));
+        boolean stillDue = on.due() && !required.get().equals(pourable.eluent());
+        Optional<double[]> rest = leastFrom(on.without(move.get().leaving(), stillDue));
         if (rest.isEmpty()) {
             return List.of();
         }
@@ -221,9 +226,12 @@ final class RouteSearch {
     }
 
     private Optional<double[]> leastFrom(OnBed on) {
-        return on.all() == 0
-                ? Optional.of(new double[preferences.criteria().size()])
-                : waysOn(on).stream().findFirst().map(WayOn::least);
+        if (on.all() == 0) {
+            return on.due()
+                    ? Optional.empty()
+                    : Optional.of(new double[preferences.criteria().size()]);
+        }
+        return waysOn(on).stream().findFirst().map(WayOn::least);
     }
 
     /** What a step counts whatever was poured before it. */

@@ -3,10 +3,12 @@ package org.wickwise.rulebook;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.wickwise.bench.Case;
+import org.wickwise.substance.Eluent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.ProblemsFound;
 
@@ -94,6 +96,16 @@ public final class Judge {
     /** Says how far the readings behind a judgement of this judge lie from the limits they were compared with. */
     public Margins margins(Judgement judgement) {
         return new Margins(rulebook.rules(), judgement);
+    }
+
+    /**
+     * What can be told of an eluent without judging; empty where the conclusion about it hangs on other eluents too.
+     *
+     * @param wanted a conclusion about this eluent
+     * @param written a judgement of this judge
+     */
+    public Optional<EluentAlone> alone(Conclusion wanted, Eluent eluent, Judgement written) {
+        return EluentAlone.of(wanted, eluent, rulebook.rules(), written);
     }
 
     static void fire(KieSession session) {

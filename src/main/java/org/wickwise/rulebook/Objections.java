@@ -47,6 +47,14 @@ public final class Objections {
         return further(wanted, MOST_LEVELS);
     }
 
+    /** What a rule asks in vain, of the things that bring it furthest; empty when it fires, or is not in the book. */
+    public Optional<Objection> of(String ruleId) {
+        return rules.stream()
+                .filter(rule -> rule.id().equals(ruleId))
+                .findFirst()
+                .flatMap(rule -> furthest(rule, 0, Map.of()).map(failure -> told(rule, failure, MOST_LEVELS)));
+    }
+
     /** Whether some rule has all its sentences met; the engine must say the same. */
     boolean isMet(Conclusion wanted) {
         return rules.stream()

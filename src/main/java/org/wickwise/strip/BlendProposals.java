@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Estimate.AtLeast;
 import org.wickwise.strip.Estimate.AtMost;
@@ -42,24 +43,33 @@ public final class BlendProposals {
      * @param run eluents of strips, which need no proposal
      */
     public List<BlendProposal> from(List<Solvent> usable, Collection<Eluent> run) {
-        List<BlendProposal> proposals = new ArrayList<>();
+        List<Candidate> candidates = new ArrayList<>();
         for (Solvent one : usable) {
             for (Solvent other : usable) {
                 if (one.name().compareTo(other.name()) < 0
                         && miscibility.parting(one, other).isEmpty()) {
-                    ofPair(one, other, run).forEach(proposals::add);
+                    ofPair(one, other, run).forEach(candidates::add);
                 }
             }
         }
-        return proposals.stream()
-                .sorted(Comparator.comparingDouble((BlendProposal proposal) -> -Numbers.steady(proposal.promise()))
-                        .thenComparing(BlendProposal::eluent)
-                        .thenComparing(BlendProposal::target))
+        return candidates.stream()
+                .sorted(Comparator.comparingDouble((Candidate candidate) -> -Numbers.steady(candidate.promise()))
+                        .thenComparing(Candidate::blend)
+                        .thenComparing(Candidate::target))
                 .limit(wishes.most())
+                .map(this::proposal)
                 .toList();
     }
 
-    private Stream<BlendProposal> ofPair(Solvent one, Solvent other, Collection<Eluent> run) {
+    /** A blend that may be proposed, in numbers. */
+    private record Candidate(Dye target, Eluent blend, Reckoned reckoned, Neighbour nearest, double chance) {
+
+        double promise() {
+            return chance * nearest.gap();
+        }
+    }
+
+    private Stream<Candidate> ofPair(Solvent one, Solvent other, Collection<Eluent> run) {
         List<Eluent> blends = estimates.weakerFirst(one, other).stream()
                 .flatMap(pair -> wishes.ratios().stream().map(ratio -> blend(pair.get(0), pair.get(1), ratio)))
                 .distinct()
@@ -67,9 +77,10 @@ public final class BlendProposals {
                 .toList();
         return dyes.stream()
                 .flatMap(target -> blends.stream()
-                        .flatMap(blend -> proposal(target, blend).stream())
-                        .max(Comparator.comparingDouble((BlendProposal proposal) -> Numbers.steady(proposal.gap()))
-                                .thenComparing(BlendProposal::eluent))
+                        .flatMap(blend -> candidate(target, blend).stream())
+                        .max(Comparator.comparingDouble((Candidate candidate) ->
+                                        Numbers.steady(candidate.nearest().gap()))
+                                .thenComparing(Candidate::blend))
                         .stream());
     }
 
@@ -78,7 +89,7 @@ public final class BlendProposals {
         return Eluent.of(List.of(new Eluent.Part(weaker, 100 - strong), new Eluent.Part(stronger, strong)), List.of());
     }
 
-    private Optional<BlendProposal> proposal(Dye target, Eluent blend) {
+    private Optional<Candidate> candidate(Dye target, Eluent blend) {
         if (!(estimates.estimate(target, blend) instanceof Reckoned reckoned) || !inWindow(reckoned)) {
             return Optional.empty();
         }
@@ -92,7 +103,12 @@ public final class BlendProposals {
         return neighbours.stream()
                 .min(Comparator.comparingDouble(Neighbour::gap).thenComparing(Neighbour::dye))
                 .filter(nearest -> nearest.gap() > 0)
-                .map(nearest -> proposal(target, blend, reckoned, nearest));
+                .map(nearest -> new Candidate(
+                        target,
+                        blend,
+                        reckoned,
+                        nearest,
+                        reckoned.retardationFactor().chanceBetween(wishes.from(), wishes.to())));
     }
 
     private boolean inWindow(Reckoned reckoned) {
@@ -101,7 +117,7 @@ public final class BlendProposals {
     }
 
     /** @param gap from the target; below 0 where it may lie on either side */
-    private record Neighbour(Dye dye, double gap, double uncertainty, Reason reason) {}
+    private record Neighbour(Dye dye, double gap, double uncertainty, Ground estimate) {}
 
     private static Optional<Neighbour> neighbour(Dye dye, Estimate estimate, Reckoned target) {
         RetardationFactor own = target.retardationFactor();
@@ -111,21 +127,23 @@ public final class BlendProposals {
                     dye,
                     Math.abs(own.value() - its.value()),
                     Math.hypot(own.uncertainty(), its.uncertainty()),
-                    reckoned.reason()));
+                    reckoned));
         }
         if (estimate instanceof AtMost most) {
-            return Optional.of(new Neighbour(dye, own.value() - most.retardation(), own.uncertainty(), most.reason()));
+            return Optional.of(new Neighbour(dye, own.value() - most.retardation(), own.uncertainty(), most));
         }
         if (estimate instanceof AtLeast least) {
-            return Optional.of(
-                    new Neighbour(dye, least.retardation() - own.value(), own.uncertainty(), least.reason()));
+            return Optional.of(new Neighbour(dye, least.retardation() - own.value(), own.uncertainty(), least));
         }
         return Optional.empty();
     }
 
-    private BlendProposal proposal(Dye target, Eluent blend, Reckoned reckoned, Neighbour nearest) {
-        RetardationFactor own = reckoned.retardationFactor();
-        double chance = own.chanceBetween(wishes.from(), wishes.to());
+    private BlendProposal proposal(Candidate candidate) {
+        Dye target = candidate.target();
+        Eluent blend = candidate.blend();
+        Neighbour nearest = candidate.nearest();
+        RetardationFactor own = candidate.reckoned().retardationFactor();
+        double chance = candidate.chance();
         String statement = blend + " should carry " + target + " to Rf " + own.shown() + ", " + nearest.dye()
                 + " next to it " + Numbers.fixed(nearest.gap(), 2) + " ± " + Numbers.fixed(2 * nearest.uncertainty(), 2)
                 + " away";
@@ -143,6 +161,9 @@ public final class BlendProposals {
                                 + Numbers.plain(wishes.from(), 3) + " to " + Numbers.plain(wishes.to(), 3) + ": "
                                 + Numbers.fixed(100 * chance, 0) + " %",
                         "normal distribution about the reckoned Rf",
-                        List.of(reckoned.reason(), nearest.reason(), wishes.reason())));
+                        List.of(
+                                candidate.reckoned().reason(),
+                                nearest.estimate().reason(),
+                                wishes.reason())));
     }
 }

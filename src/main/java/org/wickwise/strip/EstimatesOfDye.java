@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Estimate.AtLeast;
 import org.wickwise.strip.Estimate.AtMost;
@@ -129,6 +130,16 @@ final class EstimatesOfDye {
                     "the strip in " + offTheLine.get().eluent() + " does not lie on the line of the others");
         }
         RetardationFactor reckoned = line.retardationAt(where.x());
+        return new Reckoned(reckoned, () -> told(eluent, scale, where, readings, line, reckoned));
+    }
+
+    private Reason told(
+            Eluent eluent,
+            RetentionScale scale,
+            Position where,
+            Readings readings,
+            RetentionLine line,
+            RetardationFactor reckoned) {
         String formula = String.format(
                 Locale.ROOT,
                 "RM = %.3f %+.2f (x %+.3f), x = %s = %.3f: RM = %.3f, u = %.3f; Rf = 1/(1 + 10^RM)",
@@ -139,13 +150,11 @@ final class EstimatesOfDye {
                 where.x(),
                 line.rmAt(where.x()),
                 line.uncertaintyAt(where.x()));
-        return new Reckoned(
-                reckoned,
-                new Reason.Calculated(
-                        "Rf of " + dye + " in " + eluent + " is reckoned as " + reckoned.shown(),
-                        formula,
-                        scale.reference(),
-                        groundsOf(where, readings)));
+        return new Reason.Calculated(
+                "Rf of " + grounds.dye() + " in " + eluent + " is reckoned as " + reckoned.shown(),
+                formula,
+                scale.reference(),
+                groundsOf(where, readings));
     }
 
     /** One reading and spots at the ends of the run: the slope is bounded on one side only. */
@@ -163,13 +172,13 @@ final class EstimatesOfDye {
         }
         double bound = retardation(most.or(() -> least).orElseThrow());
         String side = most.isPresent() ? "at most " : "at least ";
-        Reason reason = new Reason.Calculated(
+        Supplier<Reason> told = () -> new Reason.Calculated(
                 "Rf of " + dye + " in " + eluent + " is " + side + Numbers.fixed(bound, 2),
                 "RM does not rise with x = " + scale.name() + "; between the strips it lies on one side of the straight"
                         + " line to the bound, here at x = " + scale.shown(where.x()) + ", about 95 %",
                 scale.reference(),
                 groundsOf(where, readings));
-        return most.isPresent() ? new AtMost(bound, reason) : new AtLeast(bound, reason);
+        return most.isPresent() ? new AtMost(bound, told) : new AtLeast(bound, told);
     }
 
     private List<Reason> groundsOf(Position where, Readings readings) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.wickwise.plan.Alternatives;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
@@ -28,6 +29,7 @@ public final class Answers {
 
     private final Plan plan;
     private final Planner planner;
+    private final Alternatives alternatives;
     private final Judgement judgement;
     private final Subjects subjects;
 
@@ -35,6 +37,7 @@ public final class Answers {
     public Answers(Plan plan, Planner planner, SolventData data) {
         this.plan = plan;
         this.planner = planner;
+        this.alternatives = planner.alternatives(plan.judgement());
         this.judgement = plan.judgement();
         this.subjects = new Subjects(judgement, data);
     }
@@ -68,7 +71,7 @@ public final class Answers {
 
     private PlanLine answer(Subject subject) {
         if (subject instanceof OfEluent of) {
-            return EluentAnswer.of(plan, planner, of.eluent());
+            return EluentAnswer.of(plan, planner, alternatives, of.eluent());
         }
         if (subject instanceof OfTable of) {
             return EluentAnswer.ofTable(plan, of.eluent());

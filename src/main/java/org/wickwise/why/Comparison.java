@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -12,7 +11,6 @@ import java.util.stream.Stream;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
-import org.wickwise.plan.Route;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
@@ -52,18 +50,13 @@ public final class Comparison {
     }
 
     private void plan() {
-        String was = inShort(before.route());
-        String would = inShort(after.route());
+        String was = Impact.inShort(before);
+        String would = Impact.inShort(after);
         boolean same = was.equals(would);
         String text = same ? "The plan stays: " + was + "." : "The plan would be: " + would + "; it was: " + was + ".";
         List<Reason> grounds =
                 after.linesIn(Section.VERDICT).stream().map(PlanLine::reason).toList();
         lines.add(new PlanLine("plan", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds)));
-    }
-
-    private static String inShort(Optional<Route> route) {
-        return route.map(found -> "pack with " + found.packing().packing() + ", then pour " + found.inShort())
-                .orElse("no plan is sound");
     }
 
     private void conclusions() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.wickwise.plan.Alternatives;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
@@ -25,19 +26,21 @@ final class EluentAnswer {
 
     private final Plan plan;
     private final Planner planner;
+    private final Alternatives alternatives;
     private final Judgement judgement;
     private final Eluent eluent;
     private final Told told = new Told();
 
-    private EluentAnswer(Plan plan, Planner planner, Eluent eluent) {
+    private EluentAnswer(Plan plan, Planner planner, Alternatives alternatives, Eluent eluent) {
         this.plan = plan;
         this.planner = planner;
+        this.alternatives = alternatives;
         this.judgement = plan.judgement();
         this.eluent = eluent;
     }
 
-    static PlanLine of(Plan plan, Planner planner, Eluent eluent) {
-        EluentAnswer answer = new EluentAnswer(plan, planner, eluent);
+    static PlanLine of(Plan plan, Planner planner, Alternatives alternatives, Eluent eluent) {
+        EluentAnswer answer = new EluentAnswer(plan, planner, alternatives, eluent);
         answer.movement();
         answer.voidStrips();
         answer.fitness();
@@ -198,7 +201,7 @@ final class EluentAnswer {
 
     /** The best plan that does pour it, and what that is worse at. */
     private void lostTo(Route best) {
-        Optional<Route> with = planner.routePouring(eluent, judgement);
+        Optional<Route> with = alternatives.pouring(eluent);
         if (with.isEmpty()) {
             told.say("No sound order of eluents pours it.");
             return;

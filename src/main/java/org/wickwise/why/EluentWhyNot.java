@@ -3,6 +3,7 @@ package org.wickwise.why;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.wickwise.plan.Alternatives;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
@@ -21,21 +22,23 @@ final class EluentWhyNot {
     private final Plan plan;
     private final Judgement judgement;
     private final Planner planner;
+    private final Alternatives alternatives;
     private final Objected objected;
     private final Eluent eluent;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    private EluentWhyNot(Plan plan, Planner planner, Objected objected, Eluent eluent) {
+    private EluentWhyNot(Plan plan, Planner planner, Alternatives alternatives, Objected objected, Eluent eluent) {
         this.plan = plan;
         this.judgement = plan.judgement();
         this.planner = planner;
+        this.alternatives = alternatives;
         this.objected = objected;
         this.eluent = eluent;
     }
 
     /** One line for each thing that the eluent is not; first of all why the plan does not pour it. */
-    static List<PlanLine> of(Plan plan, Planner planner, Objected objected, Eluent eluent) {
-        EluentWhyNot answer = new EluentWhyNot(plan, planner, objected, eluent);
+    static List<PlanLine> of(Plan plan, Planner planner, Alternatives alternatives, Objected objected, Eluent eluent) {
+        EluentWhyNot answer = new EluentWhyNot(plan, planner, alternatives, objected, eluent);
         answer.poured();
         answer.barred();
         answer.lines.addAll(objected.contradictions(eluent));
@@ -68,7 +71,7 @@ final class EluentWhyNot {
         } else if (best.packing().packing().equals(eluent)) {
             said("The plan packs and loads with " + eluent + ".", judgement.reason(best.packing()));
         } else {
-            lost(best, planner.routePouring(eluent, judgement));
+            lost(best, alternatives.pouring(eluent));
         }
     }
 

@@ -37,7 +37,7 @@ final class Objected {
     /** A line for a statement that nothing concluded: what each rule that could have asks in vain. */
     PlanLine line(String label, String statement, Eluent eluent, List<? extends Conclusion> wanted) {
         String silence = judgement.tried(eluent) ? "and no strip says so" : "and nobody ran a strip in " + eluent;
-        return lineOf(label, statement, eluent, silence, objectionsTo(wanted));
+        return lineOf(label, statement, Optional.of(eluent), silence, objectionsTo(wanted));
     }
 
     /**
@@ -46,10 +46,20 @@ final class Objected {
      * @param silence what is said where a rule asks what nobody knows
      */
     PlanLine lineOf(String label, String statement, Eluent eluent, String silence, List<Objection> all) {
+        return lineOf(label, statement, Optional.of(eluent), silence, all);
+    }
+
+    /** The same where no eluent is asked about. */
+    PlanLine lineOf(String label, String statement, String silence, List<Objection> all) {
+        return lineOf(label, statement, Optional.empty(), silence, all);
+    }
+
+    private PlanLine lineOf(
+            String label, String statement, Optional<Eluent> eluent, String silence, List<Objection> all) {
         return new PlanLine(
                 label,
                 Section.CHOICE,
-                Words.capital(statement) + ": " + inShort(all, Optional.of(eluent), silence) + ".",
+                Words.capital(statement) + ": " + inShort(all, eluent, silence) + ".",
                 new Reason.Chosen(
                         statement, List.of(), all.stream().map(Objected::reason).toList()));
     }

@@ -3,6 +3,7 @@ package org.wickwise.why;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.wickwise.plan.Alternatives;
 import org.wickwise.plan.AskedOrder;
 import org.wickwise.plan.AskedOrder.Broken;
 import org.wickwise.plan.AskedOrder.Sound;
@@ -28,20 +29,23 @@ final class OrderWhyNot {
     private final Plan plan;
     private final Judgement judgement;
     private final Planner planner;
+    private final Alternatives alternatives;
     private final Objected objected;
     private final List<Eluent> order;
 
-    private OrderWhyNot(Plan plan, Planner planner, Objected objected, List<Eluent> order) {
+    private OrderWhyNot(Plan plan, Planner planner, Alternatives alternatives, Objected objected, List<Eluent> order) {
         this.plan = plan;
         this.judgement = plan.judgement();
         this.planner = planner;
+        this.alternatives = alternatives;
         this.objected = objected;
         this.order = order;
     }
 
-    static List<PlanLine> of(Plan plan, Planner planner, Objected objected, List<Eluent> order) {
-        OrderWhyNot answer = new OrderWhyNot(plan, planner, objected, order);
-        AskedOrder asked = planner.inOrder(order, plan.judgement());
+    static List<PlanLine> of(
+            Plan plan, Planner planner, Alternatives alternatives, Objected objected, List<Eluent> order) {
+        OrderWhyNot answer = new OrderWhyNot(plan, planner, alternatives, objected, order);
+        AskedOrder asked = alternatives.inOrder(order);
         return List.of(asked instanceof Sound sound ? answer.sound(sound.route()) : answer.broken((Broken) asked));
     }
 

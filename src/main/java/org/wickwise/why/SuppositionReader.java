@@ -41,7 +41,7 @@ public final class SuppositionReader {
             "DYE in SOLVENT at 30 mm",
             "DYE in SOLVENT at Rf 0.4",
             "DYE stays in SOLVENT",
-            "DYE in SOLVENT on strip 2 at Rf 0.4",
+            "DYE in SOLVENT on strip 1 at Rf 0.4",
             "without the strip in SOLVENT",
             "a strip in SOLVENT: DYE at Rf 0.4, DYE stays",
             "without the bottle SOLVENT",
@@ -146,12 +146,7 @@ public final class SuppositionReader {
                     "suppose another reading");
             return Optional.empty();
         }
-        return Optional.of(
-                !asRf
-                        ? new Spot.Travelled(number)
-                        : front.isPresent()
-                                ? new Spot.Travelled(number * front.getAsDouble())
-                                : new Spot.Quoted(number));
+        return Optional.of(asRf ? at(number, strip) : new Spot.Travelled(number));
     }
 
     private interface Placing {
@@ -174,16 +169,32 @@ public final class SuppositionReader {
                     "suppose the whole strip: `without the strip in ...` and `a strip in ...: ...`");
             return;
         }
-        placing.on(strip.get()).ifPresent(position -> {
-            List<Spot> spots = strip.get().spots().stream()
-                    .flatMap(spot ->
-                            spot.dyes().contains(dye.get()) ? placedApart(spot, dye.get(), position) : Stream.of(spot))
-                    .toList();
-            replace(strip.get(), Optional.of(strip.get().with(strip.get().frontMillimetres(), spots)));
-        });
+        placing.on(strip.get()).ifPresent(position -> supposed = moved(supposed, strip.get(), dye.get(), position));
     }
 
-    /** The dye at its new place; what shared its spot stays. */
+    /** The case with one dye elsewhere on one of its strips; what shared its spot stays. */
+    static Case moved(Case of, Strip strip, Dye dye, Spot.Position position) {
+        List<Strip> strips = of.strips().stream()
+                .map(one -> one.equals(strip) ? moved(one, dye, position) : one)
+                .toList();
+        return of.with(strips);
+    }
+
+    private static Strip moved(Strip strip, Dye dye, Spot.Position position) {
+        List<Spot> spots = strip.spots().stream()
+                .flatMap(spot -> spot.dyes().contains(dye) ? placedApart(spot, dye, position) : Stream.of(spot))
+                .toList();
+        return strip.with(strip.frontMillimetres(), spots);
+    }
+
+    /** Where a spot of this Rf lies on a strip. */
+    static Spot.Position at(double retardationFactor, Strip strip) {
+        OptionalDouble front = strip.frontMillimetres();
+        return front.isPresent()
+                ? new Spot.Travelled(retardationFactor * front.getAsDouble())
+                : new Spot.Quoted(retardationFactor);
+    }
+
     private static Stream<Spot> placedApart(Spot spot, Dye dye, Spot.Position position) {
         List<Dye> others =
                 spot.dyes().stream().filter(other -> !other.equals(dye)).toList();

@@ -3,6 +3,7 @@ package org.wickwise.why;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.wickwise.plan.Alternatives;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.Planner;
@@ -25,6 +26,7 @@ public final class WhyNot {
 
     private final Plan plan;
     private final Planner planner;
+    private final Alternatives alternatives;
     private final Rulebook rulebook;
     private final Objected objected;
     private final Subjects subjects;
@@ -33,6 +35,7 @@ public final class WhyNot {
     public WhyNot(Plan plan, Judge judge, Planner planner) {
         this.plan = plan;
         this.planner = planner;
+        this.alternatives = planner.alternatives(plan.judgement());
         this.rulebook = judge.rulebook();
         this.objected = new Objected(plan.judgement(), judge.objections(plan.judgement()));
         this.subjects = new Subjects(plan.judgement(), judge.data());
@@ -49,7 +52,7 @@ public final class WhyNot {
         List<PlanLine> lines = new ArrayList<>();
         List<Eluent> order = subjects.order(asked);
         if (!order.isEmpty()) {
-            return OrderWhyNot.of(plan, planner, objected, order);
+            return OrderWhyNot.of(plan, planner, alternatives, objected, order);
         }
         subjects.named(asked).forEach(subject -> lines.addAll(about(subject)));
         String rule = asked.toLowerCase(Locale.ROOT);
@@ -65,7 +68,7 @@ public final class WhyNot {
 
     /** One line for each thing that the eluent is not; first of all why the plan does not pour it. */
     public List<PlanLine> of(Eluent eluent) {
-        return EluentWhyNot.of(plan, planner, objected, eluent);
+        return EluentWhyNot.of(plan, planner, alternatives, objected, eluent);
     }
 
     private List<PlanLine> about(Subject subject) {

@@ -125,15 +125,7 @@ class ChainOfSuppositionsTest {
                 .get(random.nextInt(3));
         Limit before = limits.get(name);
         Map<String, Limit> changed = new HashMap<>(limits);
-        changed.put(
-                name,
-                new Limit(
-                        name,
-                        before.value() * (0.8 + 0.4 * random.nextDouble()),
-                        before.unit(),
-                        before.meaning(),
-                        before.source(),
-                        before.place()));
+        changed.put(name, before.supposed(before.value() * (0.8 + 0.4 * random.nextDouble()), before.place()));
         return changed;
     }
 }

@@ -1,0 +1,59 @@
+package org.wickwise.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.wickwise.bench.Case;
+import org.wickwise.bench.CaseReader;
+import org.wickwise.substance.SolventData;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
+import org.wickwise.text.ProblemsFound;
+import org.wickwise.text.YamlFile;
+
+/** The cases by which a change of the rules is looked at: shipped examples, published ones and an instructor's own. */
+final class KnownCases {
+
+    private static final List<String> SHIPPED = List.of("docs/examples", "docs/published");
+
+    private KnownCases() {}
+
+    /**
+     * Every case of the shipped folders and these.
+     *
+     * @throws ProblemsFound when a folder or a case of it cannot be read
+     */
+    static List<Case> in(List<Path> own, SolventData data) {
+        List<Case> cases = new ArrayList<>();
+        for (String folder : SHIPPED) {
+            cases.addAll(casesOf(Workbench.home().resolve(folder), data));
+        }
+        own.forEach(folder -> cases.addAll(casesOf(folder, data)));
+        return List.copyOf(cases);
+    }
+
+    /** Files that are no cases, such as shelves, have no strips and are passed over. */
+    private static List<Case> casesOf(Path folder, SolventData data) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .filter(KnownCases::isCase)
+                    .map(file -> CaseReader.read(file, data))
+                    .toList();
+        } catch (IOException e) {
+            throw new ProblemsFound(List.of(new Problem(
+                    Place.wholeFile(folder.toString()),
+                    "the folder cannot be read",
+                    "a folder with case files",
+                    "check the spelling and who may read it")));
+        }
+    }
+
+    private static boolean isCase(Path file) {
+        return YamlFile.read(file).entries().stream()
+                .anyMatch(entry -> entry.key().text().equals("strips"));
+    }
+}
