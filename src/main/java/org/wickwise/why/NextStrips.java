@@ -161,7 +161,7 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
                 return true;
             }
             List<Eluent> order = route.get().steps().stream().map(Step::eluent).toList();
-            return planner.inOrder(order, best.judgement().get()) instanceof AskedOrder.Sound sound
+            return planner.alternatives(best.judgement().get()).inOrder(order) instanceof AskedOrder.Sound sound
                     && !isWorthAStrip(planner.advantage(best.route().get(), sound.route()));
         }
 
