@@ -24,6 +24,7 @@ import picocli.CommandLine.ScopeType;
             FirmCommand.class,
             WhyNotCommand.class,
             SupposeCommand.class,
+            NextCommand.class,
             NeededCommand.class,
             RulesCommand.class
         },
