@@ -117,7 +117,9 @@ class PublishedReasonsTest {
                     .distinct()
                     .toList();
             for (Reading reading : expected.readings()) {
-                assertThat(leaves).as(reading.toString()).anyMatch(reading::isSaidBy);
+                assertThat(leaves)
+                        .as("%s: %s %s rests on %s", expected.file(), expected.how(), expected.question(), reading)
+                        .anyMatch(reading::isSaidBy);
             }
         });
     }
@@ -132,7 +134,9 @@ class PublishedReasonsTest {
                         .noneMatch(sentence -> names(expected.words(), sentence));
             } else {
                 assertThat(sentences)
-                        .as("one sentence with " + expected.words())
+                        .as(
+                                "%s: one sentence of %s %s with %s",
+                                expected.file(), expected.how(), expected.question(), expected.words())
                         .anyMatch(sentence -> names(expected.words(), sentence));
             }
         });
@@ -145,6 +149,7 @@ class PublishedReasonsTest {
             assertThat(Asked.about(expected.file()).to(expected).stream()
                             .flatMap(line -> Lesson.of(line, plan.judgement(), Shipped.lessons()).ideas().stream())
                             .map(Idea::name))
+                    .as("%s: idea of %s %s", expected.file(), expected.how(), expected.question())
                     .contains(expected.idea().orElseThrow());
         });
     }
