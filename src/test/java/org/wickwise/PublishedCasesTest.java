@@ -282,7 +282,7 @@ class PublishedCasesTest {
                     .contains(
                             "Fast Green in ethyl acetate + methanol 1:1: It runs before Rhodamine B here and seemed to run"
                                     + " behind it in ethyl acetate",
-                            "The two may change places");
+                            "Rhodamine B and Fast Green may change places");
         }
 
         @Test

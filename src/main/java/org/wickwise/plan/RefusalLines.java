@@ -60,6 +60,10 @@ final class RefusalLines {
                 }
             }
         }
+        judgement.all(Conclusion.RunNextDye.class).stream()
+                .filter(next -> next.dye().equals(dye))
+                .map(judgement::reason)
+                .forEach(grounds::add);
         return new Reason.Chosen(dye + " comes off in no eluent that may enter this column", List.of(), grounds);
     }
 

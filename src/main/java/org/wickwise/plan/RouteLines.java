@@ -82,14 +82,30 @@ final class RouteLines {
                 Section.PACKING,
                 "Pack the " + column.phaseName() + " column in " + with + ": " + how + ". "
                         + column.phase().conditioning(),
-                judgement.reason(packing));
+                reasonOfPacking());
         String load = packing.kind() == PackingKind.HOLDS_ALL
                 ? "Load the mixture in the least " + with
                         + " that takes it up, let it sink in as a narrow band, and rinse the wall with the same; it may wait there."
                 : "Load the mixture in the least " + with
                         + " that takes it up, as narrow a band as you can; the dyes may begin to move at once, so have the first flask ready.";
-        add("load", Section.PACKING, load, judgement.reason(packing));
+        add("load", Section.PACKING, load, reasonOfPacking());
         bed();
+    }
+
+    /** The rule that lets it pack, and what each dye does in it, or in the first eluent where nobody saw it. */
+    private Reason reasonOfPacking() {
+        Eluent seen = judgement.judged().dyes().stream()
+                        .anyMatch(dye ->
+                                judgement.behaviour(dye, packing.packing()).isPresent())
+                ? packing.packing()
+                : packing.first();
+        Reason.Concluded rule = judgement.reason(packing);
+        List<Reason> grounds = new ArrayList<>(List.of(rule));
+        judgement.judged().dyes().stream()
+                .flatMap(dye -> judgement.behaviour(dye, seen).stream())
+                .map(judgement::reason)
+                .forEach(grounds::add);
+        return new Reason.Chosen(rule.statement(), List.of(), grounds);
     }
 
     private void bed() {
@@ -275,6 +291,17 @@ final class RouteLines {
                 grounds.add(judgement.reason(before));
             }
         }
+        judgement.all(Conclusion.Between.class).stream()
+                .filter(between -> between.eluent().equals(step.eluent())
+                        && between.separation() != Conclusion.Separation.PARTED
+                        && step.leaving().containsAll(List.of(between.ahead(), between.behind())))
+                .map(judgement::reason)
+                .forEach(grounds::add);
+        judgement.all(Conclusion.DyeCaution.class).stream()
+                .filter(caution ->
+                        caution.eluent().equals(step.eluent()) && step.leaving().contains(caution.dye()))
+                .map(judgement::reason)
+                .forEach(grounds::add);
         fitness(step.eluent()).ifPresent(grounds::add);
         judgement.judged().dyes().stream()
                 .filter(dye -> !dye.note().isEmpty())

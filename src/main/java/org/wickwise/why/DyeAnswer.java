@@ -37,6 +37,8 @@ final class DyeAnswer {
         answer.seen();
         answer.estimated();
         answer.leaving();
+        answer.told.advice(
+                "What to mind and to try with it stands under this answer.", Advised.about(plan.judgement(), dye));
         return answer.told.line(dye.name(), Section.STRIPS);
     }
 
