@@ -53,6 +53,7 @@ public final class Shipped {
         try (Stream<Path> published = Files.list(PUBLISHED);
                 Stream<Path> examples = Files.list(DEMO.getParent())) {
             return Stream.concat(examples, published)
+                    .filter(Files::isRegularFile)
                     .filter(file -> !file.toString().endsWith("shelf.yaml"))
                     .sorted()
                     .toList();
