@@ -62,7 +62,7 @@ public final class SuppositionReader {
     private static final Pattern BOTTLE = Pattern.compile("(with|without) the bottle (.+)");
     private static final Pattern COLUMN = Pattern.compile("the column is (.+)");
     private static final Pattern SETTING = Pattern.compile("the setting is (.+)");
-    private static final Pattern LIMIT = Pattern.compile("the (.+) is (\\d+(?:\\.\\d+)?)");
+    private static final Pattern LIMIT = Pattern.compile("the (.+) is (-?\\d+(?:\\.\\d+)?)");
     private static final Place SAID = Place.wholeFile("suppose");
 
     private final SolventData data;
