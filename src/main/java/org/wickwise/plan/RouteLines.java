@@ -105,7 +105,7 @@ final class RouteLines {
                 .flatMap(dye -> judgement.behaviour(dye, seen).stream())
                 .map(judgement::reason)
                 .forEach(grounds::add);
-        return new Reason.Chosen(rule.statement(), List.of(), grounds);
+        return new Reason.Chosen("the column is packed with " + packing.packing(), List.of(), grounds);
     }
 
     private void bed() {
