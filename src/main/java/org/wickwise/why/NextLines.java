@@ -248,7 +248,8 @@ public final class NextLines {
             known(dye, prospect.strip().eluent()).ifPresent(grounds::add);
         }
         grounds.addAll(limits("", LIMITS_OF_WORTH));
-        grounds.addAll(limits("", List.of("least RM to be expected", "greatest RM to be expected")));
+        grounds.addAll(limits(
+                "", List.of("least RM to be expected", "greatest RM to be expected", "scatter of unknown dyes")));
         lines.add(new PlanLine(label, Section.NEXT, text, calculated(text, grounds)));
     }
 
