@@ -19,7 +19,7 @@ import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
 
 /**
- * Reads one YAML document into nodes that know their line. Aliases, a second document, more than
+ * Reads one YAML document into nodes that know their line. Aliases, tags, a second document, more than
  * {@value #MOST_BYTES} bytes and more than {@value #DEEPEST} levels are refused: nobody needs them beside a strip.
  */
 public final class YamlFile {
@@ -137,6 +137,9 @@ public final class YamlFile {
         Place place = here();
         if (parser.isCurrentAlias() || parser.getObjectId() != null) {
             problems.add(place, "an anchor or alias (& or *)", "plain values", "write the value out here");
+        }
+        if (parser.getTypeId() != null) {
+            problems.add(place, "a tag (!) stands here", "plain values", "leave the tag out, or quote the text");
         }
         if (depth > DEEPEST) {
             problems.add(place, "more than " + DEEPEST + " levels", "a few levels", "check the brackets");
