@@ -160,6 +160,9 @@ public final class YamlFile {
         Set<String> seen = new HashSet<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             Scalar key = new Scalar(parser.currentName(), here());
+            if (parser.isCurrentAlias()) {
+                problems.add(key.place(), "an alias (*) as a key", "plain keys", "write the key out here");
+            }
             if (!seen.add(key.text())) {
                 problems.add(
                         key.place(),

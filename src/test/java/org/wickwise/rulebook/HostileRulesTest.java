@@ -79,7 +79,7 @@ class HostileRulesTest {
     void a_plan_refuses_rules_that_would_never_end_as_the_check_does() {
         Path own = folderWith("rules.yaml", read(CORPUS.resolve("a-rule-that-denies-itself.yaml")));
         List<Problem> refused = problemsOf(() -> Rulebook.read(Path.of("rules"), Optional.of(own), Shipped.data()));
-        assertThat(refused).extracting(Problem::code).containsExactly(RuleTrouble.DENIES_ITSELF.code());
+        assertThat(refused).extracting(Problem::code).containsOnly(RuleTrouble.DENIES_ITSELF.code());
     }
 
     @Test
