@@ -26,6 +26,15 @@ record Rule(
 
     private static final Pattern BRACED = Pattern.compile("\\{([A-Z])}");
 
+    /** What the cautions that it may give are about. */
+    List<String> cautionTopics() {
+        return then.stream()
+                .filter(said -> said.sentence().concludes().orElse("").contains("Caution("))
+                .flatMap(said -> said.slot("topic").stream())
+                .distinct()
+                .toList();
+    }
+
     String becauseFilled(Map<String, String> names) {
         return BRACED.matcher(because)
                 .replaceAll(letter -> Matcher.quoteReplacement(names.getOrDefault(letter.group(1), letter.group())));
