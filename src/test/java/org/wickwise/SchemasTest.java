@@ -22,6 +22,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -79,9 +80,13 @@ class SchemasTest {
     record Follows(String files, String schema) {}
 
     private static final List<Follows> TABLE = List.of(
+            new Follows("docs/examples/*-rules/examples/*.yaml", "rule-examples"),
+            new Follows("docs/examples/*-rules/limits.yaml", "own-limits"),
+            new Follows("docs/examples/*-rules/switched-off.yaml", "switched-off"),
+            new Follows("docs/examples/*-rules/*.yaml", "own-rules"),
             new Follows("docs/examples/*shelf.yaml", "shelf"),
             new Follows("docs/examples/*.yaml", "case"),
-            new Follows("src/test/resources/published/*.yaml", "case"),
+            new Follows("docs/published/*.yaml", "case"),
             new Follows("rules/examples/shelves/*.yaml", "shelf"),
             new Follows("rules/examples/*.yaml", "rule-examples"),
             new Follows("rules/layers/*.yaml", "rule-layer"),
@@ -402,6 +407,13 @@ class SchemasTest {
             new SameKeys("rules", "the column sizes", "column-sizes", ""),
             new SameKeys("rules", "a column of the table", "column-sizes", "/$defs/column"),
             new SameKeys("rules", "the ratio of adsorbent", "column-sizes", "/properties/adsorbent to mixture"),
+            new SameKeys("own rules", "a rule file", "own-rules", ""),
+            new SameKeys("own rules", "a rule", "own-rules", "/$defs/rule"),
+            new SameKeys("own rules", "limits of your own", "own-limits", ""),
+            new SameKeys("own rules", "a limit of your own", "own-limits", "/$defs/set-otherwise"),
+            new SameKeys("own rules", "a limit", "limits", "/$defs/limit"),
+            new SameKeys("own rules", "the rules switched off", "switched-off", ""),
+            new SameKeys("own rules", "a rule switched off", "switched-off", "/$defs/off"),
             new SameKeys("rules", "the limits", "limits", ""),
             new SameKeys("rules", "a limit", "limits", "/$defs/limit"),
             new SameKeys("rules", "the topics", "topics", ""),
@@ -426,6 +438,9 @@ class SchemasTest {
                 "solvent-data", keysNamedBy(() -> SolventDataReader.read(folder.resolve("data"))),
                 "disagreements", keysNamedBy(() -> KnownDisagreements.read(folder.resolve("data"))),
                 "lessons", keysNamedBy(() -> Lessons.read(folder.resolve("rules"), Shipped.rulebook(), Shipped.data())),
+                "own rules",
+                        keysNamedBy(() ->
+                                Rulebook.read(Path.of("rules"), Optional.of(folder.resolve("own")), Shipped.data())),
                 "rules", keysNamedBy(() -> Rulebook.read(folder.resolve("rules"), Shipped.data())));
         List<String> compared = new ArrayList<>();
         for (SameKeys same : KEYS) {
@@ -461,6 +476,9 @@ class SchemasTest {
             Map.entry("data/solvents/s.yaml", "{zzz: 1, values: {p: [{zzz: 1}]}}"),
             Map.entry("data/stationary-phases/p.yaml", "{zzz: 1, ladder: {zzz: 1}}"),
             Map.entry("rules/column-sizes.yaml", "{zzz: 1, columns: [{zzz: 1}], adsorbent to mixture: {zzz: 1}}"),
+            Map.entry("own/limits.yaml", "{zzz: 1, limits: {parting gap: {zzz: 1}, new one: {zzz: 1}}}"),
+            Map.entry("own/switched-off.yaml", "{zzz: 1, switched off: [{zzz: 1}]}"),
+            Map.entry("own/own.yaml", "{zzz: 1, rules: [{zzz: 1}]}"),
             Map.entry("rules/limits.yaml", "{zzz: 1, limits: {l: {zzz: 1}}}"),
             Map.entry("rules/lessons.yaml", "{zzz: 1, ideas: [{zzz: 1}]}"),
             Map.entry("rules/topics.yaml", "{zzz: 1, topics: []}"),

@@ -19,7 +19,7 @@ import org.wickwise.substance.SolventData;
 public final class Shipped {
 
     public static final Path HOME = Path.of("");
-    public static final Path PUBLISHED = Path.of("src/test/resources/published");
+    public static final Path PUBLISHED = Path.of("docs/published");
     public static final Path DEMO = Path.of("docs/examples/ferry-ink.yaml");
 
     private Shipped() {}
@@ -53,6 +53,7 @@ public final class Shipped {
         try (Stream<Path> published = Files.list(PUBLISHED);
                 Stream<Path> examples = Files.list(DEMO.getParent())) {
             return Stream.concat(examples, published)
+                    .filter(Files::isRegularFile)
                     .filter(file -> !file.toString().endsWith("shelf.yaml"))
                     .sorted()
                     .toList();

@@ -1,13 +1,17 @@
 package org.wickwise.command;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.wickwise.report.FindingText;
+import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.RuleCheck;
+import org.wickwise.rulebook.RuleGaps;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.SolventDataReader;
@@ -16,6 +20,7 @@ import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -34,28 +39,46 @@ final class RulesCheckCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "FOLDER", description = "a folder with rules of your own")
     private Optional<Path> folder;
 
+    @Option(names = "--gaps", description = "look also for what no rule judges; takes longer")
+    private boolean gaps;
+
+    @Option(names = "--watch", description = "check again whenever a file of the folder is saved")
+    private boolean watch;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
         SolventData data = SolventDataReader.read(Workbench.home().resolve("solvent-data"));
+        List<Problem> findings = told(data);
+        if (watch) {
+            SavedFiles.whenever(folder.orElse(Workbench.home().resolve("rules")), () -> told(data));
+        }
+        return findings.isEmpty() ? ExitCodes.PLANNED : ExitCodes.BAD_INPUT;
+    }
+
+    private List<Problem> told(SolventData data) {
         List<Problem> findings = findings(data);
         String name = folder.map(Path::toString).orElse("the shipped rules");
-        spec.commandLine().getOut().print(FindingText.of(findings, RulesCheckCommand::lineAt));
-        spec.commandLine()
-                .getOut()
-                .println(
-                        findings.isEmpty()
-                                ? "Nothing is wrong with " + name + "."
-                                : findings.size() + (findings.size() == 1 ? " finding" : " findings") + " in " + name
-                                        + ".");
-        return findings.isEmpty() ? ExitCodes.PLANNED : ExitCodes.BAD_INPUT;
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(FindingText.of(findings, RulesCheckCommand::lineAt));
+        out.println(
+                findings.isEmpty()
+                        ? "Nothing is wrong with " + name + "."
+                        : findings.size() + (findings.size() == 1 ? " finding" : " findings") + " in " + name + ".");
+        out.flush();
+        return findings;
     }
 
     private List<Problem> findings(SolventData data) {
         try {
-            return RuleCheck.of(Rulebook.read(Workbench.home().resolve("rules"), folder, data));
+            Rulebook book = Rulebook.read(Workbench.home().resolve("rules"), folder, data);
+            List<Problem> findings = new ArrayList<>(RuleCheck.of(book));
+            if (gaps && findings.isEmpty()) {
+                findings.addAll(RuleGaps.of(Judge.of(book, data, Workbench.compiledRules())));
+            }
+            return findings;
         } catch (ProblemsFound unreadable) {
             return unreadable.problems();
         }

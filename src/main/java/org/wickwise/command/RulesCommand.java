@@ -9,7 +9,13 @@ import picocli.CommandLine.Spec;
         name = "rules",
         mixinStandardHelpOptions = true,
         description = "Checks, tries and prints the rules, the shipped ones and those of your own.",
-        subcommands = {RulesCheckCommand.class, RulesTryCommand.class, RulesImpactCommand.class},
+        subcommands = {
+            RulesCheckCommand.class,
+            RulesTryCommand.class,
+            RulesImpactCommand.class,
+            RulesBookCommand.class,
+            RulesWordsCommand.class
+        },
         footer = {
             "",
             "Rules of your own stand in a folder: rule files, and where you want them limits.yaml,",

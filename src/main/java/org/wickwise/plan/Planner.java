@@ -98,6 +98,20 @@ public final class Planner {
         return "chosen over " + other.names() + ", " + worseBy(best, other);
     }
 
+    /** What one route is better at than another; empty when it is no better by any criterion. */
+    public Optional<Advantage> advantage(Route one, Route other) {
+        int difference = one.firstDifference(other);
+        if (difference < 0 || one.compareTo(other) > 0) {
+            return Optional.empty();
+        }
+        Criterion criterion = preferences.criteria().get(difference);
+        return Optional.of(new Advantage(
+                criterion.words(),
+                one.counted().get(difference),
+                other.counted().get(difference),
+                criterion == Criterion.COST));
+    }
+
     /** "which counts more steps (3 against 2)": what the other route is worse at. */
     public String worseBy(Route best, Route other) {
         int difference = best.firstDifference(other);

@@ -63,7 +63,7 @@ final class RouteLines {
         int all = judgement.judged().dyes().size();
         String share = alone == all
                 ? "each of the " + all + " dyes comes off alone"
-                : alone + " of " + all + " dyes come off alone";
+                : alone + " of " + all + " dyes " + (alone == 1 ? "comes" : "come") + " off alone";
         String text = "Pack with " + packing.packing() + ", then pour " + route.names() + ": " + share + ".";
         List<Reason> grounds = new ArrayList<>(List.of(judgement.reason(packing)));
         route.steps().forEach(step -> grounds.add(reasonOf(step)));
@@ -82,14 +82,30 @@ final class RouteLines {
                 Section.PACKING,
                 "Pack the " + column.phaseName() + " column in " + with + ": " + how + ". "
                         + column.phase().conditioning(),
-                judgement.reason(packing));
+                reasonOfPacking());
         String load = packing.kind() == PackingKind.HOLDS_ALL
                 ? "Load the mixture in the least " + with
                         + " that takes it up, let it sink in as a narrow band, and rinse the wall with the same; it may wait there."
                 : "Load the mixture in the least " + with
                         + " that takes it up, as narrow a band as you can; the dyes may begin to move at once, so have the first flask ready.";
-        add("load", Section.PACKING, load, judgement.reason(packing));
+        add("load", Section.PACKING, load, reasonOfPacking());
         bed();
+    }
+
+    /** The rule that lets it pack, and what each dye does in it, or in the first eluent where nobody saw it. */
+    private Reason reasonOfPacking() {
+        Eluent seen = judgement.judged().dyes().stream()
+                        .anyMatch(dye ->
+                                judgement.behaviour(dye, packing.packing()).isPresent())
+                ? packing.packing()
+                : packing.first();
+        Reason.Concluded rule = judgement.reason(packing);
+        List<Reason> grounds = new ArrayList<>(List.of(rule));
+        judgement.judged().dyes().stream()
+                .flatMap(dye -> judgement.behaviour(dye, seen).stream())
+                .map(judgement::reason)
+                .forEach(grounds::add);
+        return new Reason.Chosen("the column is packed with " + packing.packing(), List.of(), grounds);
     }
 
     private void bed() {
@@ -174,7 +190,7 @@ final class RouteLines {
                 .map(dye -> dye + " about " + between(elution.bands().get(dye), before))
                 .collect(Collectors.joining("; "));
         String text = Words.capital(each) + ", counted from here. Have about "
-                + column.inWords(elution.poured().get(index)) + " ready.";
+                + column.readyInWords(elution.poured().get(index)) + " ready.";
         List<Reason> grounds = new ArrayList<>();
         List<String> terms = new ArrayList<>();
         for (Dye dye : reckoned) {
@@ -275,6 +291,17 @@ final class RouteLines {
                 grounds.add(judgement.reason(before));
             }
         }
+        judgement.all(Conclusion.Between.class).stream()
+                .filter(between -> between.eluent().equals(step.eluent())
+                        && between.separation() != Conclusion.Separation.PARTED
+                        && step.leaving().containsAll(List.of(between.ahead(), between.behind())))
+                .map(judgement::reason)
+                .forEach(grounds::add);
+        judgement.all(Conclusion.DyeCaution.class).stream()
+                .filter(caution ->
+                        caution.eluent().equals(step.eluent()) && step.leaving().contains(caution.dye()))
+                .map(judgement::reason)
+                .forEach(grounds::add);
         fitness(step.eluent()).ifPresent(grounds::add);
         judgement.judged().dyes().stream()
                 .filter(dye -> !dye.note().isEmpty())

@@ -3,6 +3,7 @@ package org.wickwise.report;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.wickwise.text.Letters;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
 
@@ -21,7 +22,8 @@ public final class FindingText {
     private static String of(Problem finding, Function<Place, String> lineAt) {
         String code = finding.code().isEmpty() ? FORM : finding.code();
         return finding.place() + ": [" + code + "] " + finding.found() + "; expected " + finding.expected() + "\n"
-                + marked(lineAt.apply(finding.place()), finding.words()) + "    " + finding.wayOut() + "\n";
+                + marked(Letters.shown(lineAt.apply(finding.place())), finding.words()) + "    " + finding.wayOut()
+                + "\n";
     }
 
     private static String marked(String line, String words) {

@@ -56,7 +56,7 @@ final class EluentFacts {
     }
 
     /** The eluents of the strips and what stands on the shelf, in the order of their names. */
-    private static List<Eluent> eluents(Case written) {
+    static List<Eluent> eluents(Case written) {
         Set<Eluent> eluents = new TreeSet<>();
         written.strips().forEach(strip -> eluents.add(strip.eluent()));
         written.shelf().contents().forEach(eluents::add);

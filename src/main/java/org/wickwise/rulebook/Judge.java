@@ -2,12 +2,17 @@ package org.wickwise.rulebook;
 
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.wickwise.bench.Case;
+import org.wickwise.substance.Eluent;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
 
 /** A rule book made ready to judge cases. Costs seconds to make the first time, milliseconds to ask; may be shared between threads. */
@@ -104,10 +109,24 @@ public final class Judge {
         return new Margins(rulebook.rules(), judgement);
     }
 
+    /**
+     * What can be told of an eluent without judging; empty where the conclusion about it hangs on other eluents too.
+     *
+     * @param wanted a conclusion about this eluent
+     * @param written a judgement of this judge
+     */
+    public Optional<EluentAlone> alone(Conclusion wanted, Eluent eluent, Judgement written) {
+        return EluentAlone.of(wanted, eluent, rulebook.rules(), written);
+    }
+
     static void fire(KieSession session) {
         int fired = session.fireAllRules(MOST_FIRINGS);
         if (fired >= MOST_FIRINGS) {
-            throw new IllegalStateException("the rules did not come to an end after " + MOST_FIRINGS + " conclusions");
+            throw new ProblemsFound(List.of(new Problem(
+                    Place.wholeFile("rules"),
+                    "the rules did not come to an end after " + MOST_FIRINGS + " conclusions",
+                    "rules that come to an end",
+                    "look with `wickwise rules check`, or leave out the rules added last")));
         }
     }
 }

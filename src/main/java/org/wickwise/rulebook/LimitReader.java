@@ -10,6 +10,7 @@ import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Problem;
 import org.wickwise.text.Problems;
 
 /** Reads limits with everything that belongs to one: value, unit, range, meaning and source. */
@@ -40,11 +41,13 @@ final class LimitReader {
             return Optional.empty();
         }
         if (value.getAsDouble() < lowest.getAsDouble() || value.getAsDouble() > highest.getAsDouble()) {
-            problems.add(
+            problems.add(new Problem(
                     fields.placeOf("value"),
                     "the " + name + " is " + value.getAsDouble(),
                     "a value from " + lowest.getAsDouble() + " to " + highest.getAsDouble(),
-                    "choose a value in that range; outside it the rules lose their meaning");
+                    "choose a value in that range; outside it the rules lose their meaning",
+                    RuleTrouble.OUT_OF_RANGE.code(),
+                    ""));
         }
         return Optional.of(new Limit(
                 name,

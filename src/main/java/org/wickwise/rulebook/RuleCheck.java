@@ -3,9 +3,12 @@ package org.wickwise.rulebook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
@@ -18,17 +21,24 @@ public final class RuleCheck {
 
     private final Rulebook book;
     private final List<Rule> looked;
+    private final Set<Spoken> drawn;
+    private final Map<Rule, RuleShape> shapes = new IdentityHashMap<>();
     private final List<Problem> found = new ArrayList<>();
 
     private RuleCheck(Rulebook book) {
         this.book = book;
         this.looked = book.own().isEmpty() ? book.rules() : book.own().rules();
+        this.drawn = book.rules().stream()
+                .flatMap(rule -> rule.then().stream())
+                .flatMap(then -> Spoken.drawnBy(then).stream())
+                .collect(Collectors.toUnmodifiableSet());
+        book.rules().forEach(rule -> shapes.put(rule, RuleShape.of(rule)));
     }
 
     /** Of the own rules where there are some, or else of the shipped ones; in the order of the files. */
     public static List<Problem> of(Rulebook book) {
         RuleCheck check = new RuleCheck(book);
-        check.selfDenial();
+        check.found.addAll(SelfDenial.in(book));
         check.looked.forEach(check::neverFires);
         check.looked.forEach(check::beside);
         check.unused();
@@ -37,22 +47,6 @@ public final class RuleCheck {
 
     private void trouble(RuleTrouble trouble, Place place, String words, String what, String expected, String way) {
         found.add(new Problem(place, what, expected, way, trouble.code(), words));
-    }
-
-    /** Conclusions that would be withdrawn by what follows from them. */
-    private void selfDenial() {
-        RuleCircles circles = new RuleCircles(book.rules());
-        for (Rule rule : looked) {
-            circles.deniedBy(rule)
-                    .ifPresent(denied -> trouble(
-                            RuleTrouble.DENIES_ITSELF,
-                            denied.place(),
-                            denied.written(),
-                            "the rule `" + rule.id() + "` asks that `" + denied.written()
-                                    + "`, and what it concludes leads to the opposite",
-                            "conditions that do not hang on what the rule concludes",
-                            "take this condition out, or let the rule conclude something else"));
-        }
     }
 
     private void neverFires(Rule rule) {
@@ -86,21 +80,18 @@ public final class RuleCheck {
     private Optional<Spoken> nobodyConcludes(Said said) {
         return Spoken.askedBy(said).stream()
                 .filter(asked -> !asked.denied())
-                .filter(asked -> book.rules().stream()
-                        .flatMap(rule -> rule.then().stream())
-                        .flatMap(then -> Spoken.drawnBy(then).stream())
-                        .noneMatch(asked::mayBe))
+                .filter(asked -> drawn.stream().noneMatch(asked::mayBe))
                 .findFirst();
     }
 
     /** A rule beside the others: another that says the same, or the opposite. */
     private void beside(Rule rule) {
-        RuleShape shape = RuleShape.of(rule);
+        RuleShape shape = shapes.get(rule);
         for (Rule other : book.rules()) {
             if (other.id().equals(rule.id()) || isTold(other, rule)) {
                 continue;
             }
-            RuleShape otherShape = RuleShape.of(other);
+            RuleShape otherShape = shapes.get(other);
             if (shape.saysTheSameAs(otherShape)) {
                 trouble(
                         RuleTrouble.SAYS_THE_SAME,

@@ -1,5 +1,6 @@
 package org.wickwise.rulebook;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 import org.wickwise.text.YamlFile;
 
@@ -35,6 +37,14 @@ public final class RuleExamplesReader {
         RuleExamplesReader reader = new RuleExamplesReader(data);
         List<RuleExample> examples = new ArrayList<>();
         for (String name : YamlFile.namesIn(folder)) {
+            if (Files.isSymbolicLink(folder) || Files.isSymbolicLink(folder.resolve(name))) {
+                reader.problems.add(
+                        Place.wholeFile(shownAs + "/" + name),
+                        "this is a link to a file somewhere else",
+                        "a file of this folder",
+                        "copy the file itself into the folder");
+                continue;
+            }
             examples.addAll(reader.examples(YamlFile.read(folder.resolve(name), shownAs + "/" + name)));
         }
         reader.problems.throwIfAny();

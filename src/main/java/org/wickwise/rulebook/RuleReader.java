@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.wickwise.rulebook.SlotKind.Misfit;
 import org.wickwise.text.Fields;
+import org.wickwise.text.Letters;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
@@ -18,6 +20,7 @@ import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
 import org.wickwise.text.Problems;
+import org.wickwise.text.Words;
 
 /**
  * Reads rules and checks every sentence against the vocabulary before anything reaches the engine: an unknown
@@ -26,10 +29,16 @@ import org.wickwise.text.Problems;
 final class RuleReader {
 
     static final int MOST_RULES = 10_000;
+    static final int MOST_OWN_RULES = 500;
     static final int MOST_SENTENCES = 40;
+    /** As many as any shipped rule needs; each more multiplies what the engine has to put together. */
+    static final int MOST_OWN_LETTERS = 4;
+
+    static final int LONGEST_NAME = 60;
     static final int LONGEST_SENTENCE = 300;
     private static final Set<String> KEYS = Set.of("rule", "when", "then", "because", "source");
-    private static final Set<String> OWN_KEYS = Set.of("rule", "in place of", "when", "then", "because", "source");
+    private static final Set<String> OWN_KEYS =
+            Set.of("rule", "in place of", "its caution may vanish", "when", "then", "because", "source");
     private static final int FIRST_PRINTABLE = ' ';
     private static final int LAST_PRINTABLE = '~';
     private static final Pattern PROGRAM_TEXT =
@@ -39,31 +48,32 @@ final class RuleReader {
     private final Vocabulary vocabulary;
     private final Map<String, Limit> limits;
     private final Problems problems;
-    private final Set<String> shipped;
+    private final Map<String, Rule> shipped;
     private final boolean own;
     private final Set<String> ids = new HashSet<>();
     private final Map<String, String> instead = new HashMap<>();
+    private int count;
 
     private RuleReader(
-            Vocabulary vocabulary, Map<String, Limit> limits, Set<String> shipped, boolean own, Problems problems) {
+            Vocabulary vocabulary, Map<String, Limit> limits, List<Rule> shipped, boolean own, Problems problems) {
         this.vocabulary = vocabulary;
         this.limits = limits;
-        this.shipped = Set.copyOf(shipped);
+        this.shipped = shipped.stream().collect(Collectors.toUnmodifiableMap(Rule::id, rule -> rule));
         this.own = own;
         this.problems = problems;
     }
 
     /** @param limits that rules may name */
     static RuleReader ofShippedRules(Vocabulary vocabulary, Map<String, Limit> limits, Problems problems) {
-        return new RuleReader(vocabulary, limits, Set.of(), false, problems);
+        return new RuleReader(vocabulary, limits, List.of(), false, problems);
     }
 
     /**
      * @param limits that rules may name
-     * @param shipped the names of the shipped rules, in whose place an own rule may stand
+     * @param shipped the shipped rules, in whose place an own rule may stand
      */
     static RuleReader ofOwnRules(
-            Vocabulary vocabulary, Map<String, Limit> limits, Set<String> shipped, Problems problems) {
+            Vocabulary vocabulary, Map<String, Limit> limits, List<Rule> shipped, Problems problems) {
         return new RuleReader(vocabulary, limits, shipped, true, problems);
     }
 
@@ -76,20 +86,22 @@ final class RuleReader {
     List<Rule> rules(Mapping file) {
         Fields root = Fields.of(file, "a rule file", Set.of("layer", "about", "rules"), problems);
         String layer = root.requiredText("layer");
-        root.requiredText("about");
+        String about = root.requiredText("about");
         List<Rule> rules = new ArrayList<>();
+        int most = own ? MOST_OWN_RULES : MOST_RULES;
         for (Node node : root.list("rules")) {
-            rule(node, layer).ifPresent(rules::add);
-            if (ids.size() > MOST_RULES) {
+            count++;
+            if (count > most) {
                 trouble(
                         RuleTrouble.TOO_MANY,
                         node.place(),
                         "",
-                        "more than " + MOST_RULES + " rules",
+                        "more than " + most + " rules",
                         "a rule book that can be read aloud",
                         "split it, or merge rules");
-                break;
+                throw problems.found();
             }
+            rule(node, layer, about).ifPresent(rules::add);
         }
         return rules;
     }
@@ -98,18 +110,18 @@ final class RuleReader {
         problems.add(new Problem(place, found, expected, way, trouble.code(), words));
     }
 
-    private Optional<Rule> rule(Node node, String layer) {
+    private Optional<Rule> rule(Node node, String layer, String about) {
         Fields fields = Fields.ofNode(node, "a rule", own ? OWN_KEYS : KEYS, problems);
         String id = fields.requiredText("rule");
-        if (!id.isEmpty() && !id.matches(ID_SHAPE)) {
+        if (!id.isEmpty() && (id.length() > LONGEST_NAME || !id.matches(ID_SHAPE))) {
             trouble(
                     RuleTrouble.RULE_NAME,
                     fields.placeOf("rule"),
                     id,
                     "`" + id + "` cannot name a rule",
-                    "small letters and hyphens, such as `no-bare-flame`",
+                    "small letters and hyphens, such as `no-bare-flame`, at most " + LONGEST_NAME,
                     "rename it");
-        } else if (!ids.add(id) && !id.isEmpty() || shipped.contains(id) && !isInPlaceOf(id, fields)) {
+        } else if (!ids.add(id) && !id.isEmpty() || shipped.containsKey(id) && !isInPlaceOf(id, fields)) {
             trouble(
                     RuleTrouble.SAME_NAME,
                     fields.placeOf("rule"),
@@ -128,8 +140,9 @@ final class RuleReader {
         if (when.isEmpty() || then.isEmpty() || id.isEmpty()) {
             return Optional.empty();
         }
-        inPlaceOf(id, fields);
-        Rule rule = new Rule(id, layer, when.get(), then.get(), because, source, fields.place());
+        Rule rule = new Rule(id, layer, about, when.get(), then.get(), because, source, fields.place());
+        inPlaceOf(rule, fields);
+        fewLetters(letters.keySet(), fields);
         boundLetters(rule, fields);
         return Optional.of(rule);
     }
@@ -138,10 +151,28 @@ final class RuleReader {
         return fields.text("in place of").filter(id::equals).isPresent();
     }
 
-    private void inPlaceOf(String id, Fields fields) {
+    private void fewLetters(Set<String> letters, Fields fields) {
+        if (own && letters.size() > MOST_OWN_LETTERS) {
+            trouble(
+                    RuleTrouble.TOO_MANY,
+                    fields.placeOf("when"),
+                    "",
+                    letters.size() + " letters",
+                    "at most " + MOST_OWN_LETTERS + " in a rule",
+                    "split the rule");
+        }
+    }
+
+    private void inPlaceOf(Rule rule, Fields fields) {
+        boolean mayVanish = own
+                && fields.yesOrNo("its caution may vanish", "write yes, or leave the line out")
+                        .orElse(false);
         fields.text("in place of").ifPresent(replaced -> {
-            if (shipped.contains(replaced)) {
-                instead.put(replaced, id);
+            if (shipped.containsKey(replaced)) {
+                instead.put(replaced, rule.id());
+                if (!mayVanish) {
+                    keepsTheCaution(rule, shipped.get(replaced), fields);
+                }
             } else {
                 trouble(
                         RuleTrouble.UNKNOWN_RULE,
@@ -149,9 +180,26 @@ final class RuleReader {
                         replaced,
                         "no shipped rule is called `" + replaced + "`",
                         "the name of a shipped rule",
-                        NearMiss.suggestion(replaced, shipped, List.of()));
+                        NearMiss.suggestion(replaced, shipped.keySet(), List.of()));
             }
         });
+    }
+
+    /** A caution goes only with a word that says so. */
+    private void keepsTheCaution(Rule rule, Rule replaced, Fields fields) {
+        List<String> lost = replaced.cautionTopics().stream()
+                .filter(topic -> !rule.cautionTopics().contains(topic))
+                .toList();
+        if (!lost.isEmpty()) {
+            trouble(
+                    RuleTrouble.VANISHING_CAUTION,
+                    fields.placeOf("in place of"),
+                    replaced.id(),
+                    "the rule `" + replaced.id() + "` gives a caution on " + Words.joined(lost)
+                            + ", which vanishes with it, and `" + rule.id() + "` gives none",
+                    "a conclusion that keeps the caution, or a line that says you mean it",
+                    "write `its caution may vanish: yes` into the rule, if the plan shall not give this caution");
+        }
     }
 
     private String source(Fields fields) {
@@ -273,8 +321,7 @@ final class RuleReader {
                 RuleTrouble.FOREIGN_LETTER,
                 text.place(),
                 Character.toString(letter),
-                "a letter of another alphabet or an invisible one stands in the sentence: "
-                        + Optional.ofNullable(Character.getName(letter)).orElse("without a name"),
+                "a letter of another alphabet or an invisible one stands in the sentence: " + Letters.nameOf(letter),
                 "plain letters, digits and punctuation",
                 "write the sentence again on the keyboard, without copying"));
         return foreign.isEmpty();

@@ -78,16 +78,33 @@ public record Rulebook(
                 columnSizes,
                 vocabulary.sentences(),
                 OwnRules.none());
-        return ownFolder
-                .map(own -> shipped.with(own(own, shipped, vocabulary, data)))
-                .orElse(shipped);
+        return ownFolder.map(own -> shipped.beside(own, data)).orElse(shipped);
     }
 
-    private static OwnRules own(Path folder, Rulebook shipped, Vocabulary vocabulary, SolventData data) {
+    /** @throws ProblemsFound with every problem of the folder, also of rules that would never come to an end */
+    Rulebook beside(Path folder, SolventData data) {
         Problems problems = new Problems();
-        OwnRules own = new OwnRulesReader(folder, shipped, problems).read(vocabulary, data);
+        return beside(OwnRulesReader.ofFolder(folder, this, problems), data, problems);
+    }
+
+    /**
+     * As if a folder with these files stood beside this book.
+     *
+     * @param texts the content of files by their names
+     * @throws ProblemsFound as for a folder
+     */
+    Rulebook besideTexts(Map<String, String> texts, SolventData data) {
+        Problems problems = new Problems();
+        return beside(OwnRulesReader.ofTexts(texts, this, problems), data, problems);
+    }
+
+    private Rulebook beside(OwnRulesReader reader, SolventData data, Problems problems) {
+        OwnRules own = reader.read(new Vocabulary(sentences), data);
         problems.throwIfAny();
-        return own;
+        Rulebook together = with(own);
+        SelfDenial.in(together).forEach(problems::add);
+        problems.throwIfAny();
+        return together;
     }
 
     /** The book with an instructor's own rules in it. */
@@ -100,6 +117,18 @@ public record Rulebook(
         own.limits().forEach(limit -> all.put(limit.name(), limit));
         return new Rulebook(
                 List.copyOf(together), all, topics, own.wishes().orElse(wishes), blends, columnSizes, sentences, own);
+    }
+
+    /** Every rule as a reader of the book sees it, in the order of the book. */
+    public List<RulePage> pages() {
+        return rules.stream().map(rule -> RulePage.of(rule, own)).toList();
+    }
+
+    /** Every sentence of the vocabulary as a writer of rules sees it, in the order of the files. */
+    public List<WordsPage> words() {
+        return sentences.stream()
+                .map(sentence -> WordsPage.of(sentence, limits))
+                .toList();
     }
 
     /** The names of the rules that may give a caution. */

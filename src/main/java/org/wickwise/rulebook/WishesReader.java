@@ -68,6 +68,12 @@ final class WishesReader {
             if (entry.value() instanceof Scalar scalar) {
                 fields.numberIn(scalar)
                         .ifPresent(number -> burdens.put(entry.key().text(), number));
+            } else {
+                problems.add(
+                        entry.value().place(),
+                        "the burden of `" + ranking + "` is " + entry.value().kind(),
+                        "a number",
+                        "write one number behind the colon");
             }
         }
         return burdens;

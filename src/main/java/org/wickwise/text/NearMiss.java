@@ -12,19 +12,23 @@ public final class NearMiss {
 
     private static final int MOST_OFFERED = 3;
     private static final int SHORT_WORD = 3;
+    private static final int LONGEST = 300;
 
     private NearMiss() {}
 
     /** The nearest known words, nearest first; none when nothing is near. */
     public static List<String> of(String written, Collection<String> known) {
+        if (written.length() > LONGEST) {
+            return List.of();
+        }
         String wanted = written.toLowerCase(Locale.ROOT);
         int farthest = wanted.length() <= SHORT_WORD ? 1 : Math.max(2, wanted.length() / 3);
-        LevenshteinDistance distance = LevenshteinDistance.getDefaultInstance();
+        LevenshteinDistance distance = new LevenshteinDistance(farthest);
         record Scored(String word, int away) {}
         return known.stream()
                 .distinct()
                 .map(word -> new Scored(word, away(distance, wanted, word.toLowerCase(Locale.ROOT))))
-                .filter(scored -> scored.away() <= farthest)
+                .filter(scored -> scored.away() >= 0 && scored.away() <= farthest)
                 .sorted(Comparator.comparingInt(Scored::away).thenComparing(Scored::word))
                 .limit(MOST_OFFERED)
                 .map(Scored::word)
@@ -51,6 +55,7 @@ public final class NearMiss {
                 : "known here: " + quoted(shown.stream().sorted().toList(), ", ");
     }
 
+    /** How many letters differ; -1 where more do than the distance counts. */
     private static int away(LevenshteinDistance distance, String wanted, String word) {
         int shorter = Math.min(wanted.length(), word.length());
         boolean oneInTheOther = shorter > SHORT_WORD

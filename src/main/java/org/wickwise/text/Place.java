@@ -20,6 +20,7 @@ public record Place(String file, int line) implements Comparable<Place> {
 
     @Override
     public String toString() {
-        return line == 0 ? file : file + ":" + line;
+        String shown = Letters.shown(file);
+        return line == 0 ? shown : shown + ":" + line;
     }
 }

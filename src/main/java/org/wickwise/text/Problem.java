@@ -11,8 +11,22 @@ package org.wickwise.text;
  */
 public record Problem(Place place, String found, String expected, String wayOut, String code, String words) {
 
+    private static final int LONGEST = 4_000;
+
+    /** Whatever was written is shown without letters that a terminal would obey, and not at any length. */
+    public Problem {
+        found = shown(found);
+        expected = shown(expected);
+        wayOut = shown(wayOut);
+        words = Letters.shown(words);
+    }
+
     public Problem(Place place, String found, String expected, String wayOut) {
         this(place, found, expected, wayOut, "", "");
+    }
+
+    private static String shown(String text) {
+        return Letters.shown(text.length() > LONGEST ? text.substring(0, LONGEST) + "..." : text);
     }
 
     @Override

@@ -7,14 +7,20 @@ import java.util.List;
 /** Collects the problems of a file, so that a person hears of all of them in one go. Confined to one reading. */
 public final class Problems {
 
+    private static final int MOST = 1_000;
+
     private final List<Problem> found = new ArrayList<>();
 
     public void add(Place place, String what, String expected, String wayOut) {
         add(new Problem(place, what, expected, wayOut));
     }
 
+    /** @throws ProblemsFound when there are so many that nobody would read on */
     public void add(Problem problem) {
         found.add(problem);
+        if (found.size() >= MOST) {
+            throw found();
+        }
     }
 
     /** How many were found so far; tells whether a part of the reading found any. */

@@ -19,7 +19,7 @@ import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
 
 /**
- * Reads one YAML document into nodes that know their line. Aliases, a second document, more than
+ * Reads one YAML document into nodes that know their line. Aliases, tags, a second document, more than
  * {@value #MOST_BYTES} bytes and more than {@value #DEEPEST} levels are refused: nobody needs them beside a strip.
  */
 public final class YamlFile {
@@ -138,6 +138,9 @@ public final class YamlFile {
         if (parser.isCurrentAlias() || parser.getObjectId() != null) {
             problems.add(place, "an anchor or alias (& or *)", "plain values", "write the value out here");
         }
+        if (parser.getTypeId() != null) {
+            problems.add(place, "a tag (!) stands here", "plain values", "leave the tag out, or quote the text");
+        }
         if (depth > DEEPEST) {
             problems.add(place, "more than " + DEEPEST + " levels", "a few levels", "check the brackets");
             problems.throwIfAny();
@@ -157,6 +160,9 @@ public final class YamlFile {
         Set<String> seen = new HashSet<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             Scalar key = new Scalar(parser.currentName(), here());
+            if (parser.isCurrentAlias()) {
+                problems.add(key.place(), "an alias (*) as a key", "plain keys", "write the key out here");
+            }
             if (!seen.add(key.text())) {
                 problems.add(
                         key.place(),

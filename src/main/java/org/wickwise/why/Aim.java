@@ -1,5 +1,6 @@
 package org.wickwise.why;
 
+import java.util.Map;
 import java.util.Optional;
 import org.wickwise.plan.Planner;
 import org.wickwise.plan.Route;
@@ -11,16 +12,26 @@ import org.wickwise.substance.Eluent;
 /** Something that somebody wishes were so. */
 public sealed interface Aim {
 
-    /** "ethanol holds the load". */
+    /** "E holds the load", as a person says it. */
     String words();
 
     boolean isMet(Judgement judgement, Planner planner);
 
+    /** The eluent that the rules say this of, and what they say; empty where the aim is about the plan. */
+    default Optional<Map.Entry<Eluent, Conclusion>> saidOf() {
+        return Optional.empty();
+    }
+
     /** That the rules conclude something. */
-    record Concluded(Conclusion conclusion, String words) implements Aim {
+    record Concluded(Eluent eluent, Conclusion conclusion, String words) implements Aim {
         @Override
         public boolean isMet(Judgement judgement, Planner planner) {
             return judgement.holds(conclusion);
+        }
+
+        @Override
+        public Optional<Map.Entry<Eluent, Conclusion>> saidOf() {
+            return Optional.of(Map.entry(eluent, conclusion));
         }
     }
 
@@ -35,6 +46,11 @@ public sealed interface Aim {
         public boolean isMet(Judgement judgement, Planner planner) {
             return !judgement.holds(new Conclusion.Fitness(eluent, Conclusion.Fit.UNFIT))
                     && judgement.eluents().contains(eluent);
+        }
+
+        @Override
+        public Optional<Map.Entry<Eluent, Conclusion>> saidOf() {
+            return Optional.of(Map.entry(eluent, new Conclusion.Fitness(eluent, Conclusion.Fit.UNFIT)));
         }
     }
 

@@ -74,15 +74,15 @@ public final class AimReader {
     }
 
     private static Aim releases(Eluent eluent, Dye dye) {
-        return new Aim.Concluded(new Conclusion.Releases(eluent, dye), eluent + " releases " + dye);
+        return new Aim.Concluded(eluent, new Conclusion.Releases(eluent, dye), eluent + " releases " + dye);
     }
 
     private static Aim holds(Eluent eluent) {
-        return new Aim.Concluded(new Conclusion.Holds(eluent), eluent + " holds the load");
+        return new Aim.Concluded(eluent, new Conclusion.Holds(eluent), eluent + " holds the load");
     }
 
     private static Aim sweeps(Eluent eluent) {
-        return new Aim.Concluded(new Conclusion.Sweeps(eluent), eluent + " sweeps every dye out");
+        return new Aim.Concluded(eluent, new Conclusion.Sweeps(eluent), eluent + " sweeps every dye out");
     }
 
     private Eluent eluent(String name) {

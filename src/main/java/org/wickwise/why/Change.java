@@ -1,7 +1,9 @@
 package org.wickwise.why;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -17,6 +19,7 @@ import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Place;
 
 /** One thing of a case that could be otherwise. */
 public sealed interface Change {
@@ -26,6 +29,16 @@ public sealed interface Change {
 
     /** How large the change is among changes of its kind, 0 or more. */
     double size();
+
+    /** The case after this change and others. */
+    default Case in(Case written) {
+        return written;
+    }
+
+    /** The limits after this change and others. */
+    default Map<String, Limit> in(Map<String, Limit> limits) {
+        return limits;
+    }
 
     /** Another reading; its size is in standard uncertainties of the reading as written. */
     record OfReading(Strip strip, Dye dye, RetardationFactor written, int step, int steps) implements Change {
@@ -46,6 +59,11 @@ public sealed interface Change {
             return all;
         }
 
+        /** One reading of a dye, whatever it says. */
+        String spot() {
+            return dye + " on " + strip + " " + strip.place();
+        }
+
         double retardationFactor() {
             return (double) step / steps;
         }
@@ -59,6 +77,16 @@ public sealed interface Change {
         @Override
         public double size() {
             return Math.abs(retardationFactor() - written.value()) / written.uncertainty();
+        }
+
+        @Override
+        public Case in(Case written) {
+            Strip there = written.strips().stream()
+                    .filter(other -> other.eluent().equals(strip.eluent())
+                            && other.place().equals(strip.place()))
+                    .findFirst()
+                    .orElseThrow();
+            return SuppositionReader.moved(written, there, dye, SuppositionReader.at(retardationFactor(), there));
         }
 
         /** One step nearer to the reading as written; empty when the next step is no nearer. */
@@ -97,21 +125,34 @@ public sealed interface Change {
         }
 
         @Override
+        public Map<String, Limit> in(Map<String, Limit> limits) {
+            Map<String, Limit> changed = new HashMap<>(limits);
+            changed.put(limit.name(), limit.supposed(value, Place.wholeFile("needed")));
+            return changed;
+        }
+
+        @Override
         public double size() {
             return Math.abs(value - limit.value()) / (limit.highest() - limit.lowest());
         }
     }
 
     /** A bottle put on the shelf or taken from it; one is as large as another. */
-    record OfBottle(String name, boolean isAdded) implements Change {
+    record OfBottle(String name, boolean isAdded, SolventData data) implements Change {
+
+        @Override
+        public Case in(Case written) {
+            return SuppositionReader.read(List.of(words()), written, Map.of(), data)
+                    .supposed();
+        }
 
         static List<OfBottle> all(Case written, SolventData data) {
             List<OfBottle> all = new ArrayList<>();
-            written.shelf().bottles().forEach(bottle -> all.add(new OfBottle(bottle.name(), false)));
+            written.shelf().bottles().forEach(bottle -> all.add(new OfBottle(bottle.name(), false, data)));
             data.solvents().stream()
                     .filter(solvent ->
                             written.shelf().bottleOf(Eluent.neat(solvent)).isEmpty())
-                    .map(solvent -> new OfBottle(solvent.name(), true))
+                    .map(solvent -> new OfBottle(solvent.name(), true, data))
                     .forEach(all::add);
             return all;
         }

@@ -35,7 +35,16 @@ final class DyeWhyNot {
         DyeWhyNot answer = new DyeWhyNot(plan, objected, dye);
         answer.alone();
         answer.released();
+        answer.advised();
         return List.copyOf(answer.lines);
+    }
+
+    /** What the case states of the dye, and the strip that would help. */
+    private void advised() {
+        List<Reason> grounds = new ArrayList<>(List.of(dye.stated()));
+        grounds.addAll(Advised.about(judgement, dye));
+        String text = Words.capital(dye.stated().statement()) + ".";
+        lines.add(new PlanLine("dye", Section.CHOICE, text, new Reason.Chosen(text, List.of(), grounds)));
     }
 
     private void alone() {

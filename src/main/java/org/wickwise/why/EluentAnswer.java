@@ -46,6 +46,8 @@ final class EluentAnswer {
         answer.fitness();
         answer.roles();
         answer.inThePlan();
+        answer.told.advice(
+                "When it is poured, mind what stands under this answer.", Advised.about(plan.judgement(), eluent));
         return answer.told.line(eluent.name(), Section.FITNESS);
     }
 

@@ -50,6 +50,7 @@ final class EluentWhyNot {
                     new Conclusion.Releases(eluent, dye));
         }
         answer.add("sweep", eluent + " does not sweep every dye out", new Conclusion.Sweeps(eluent));
+        answer.minded();
         return List.copyOf(answer.lines);
     }
 
@@ -84,6 +85,20 @@ final class EluentWhyNot {
 
     private void said(String text, Reason reason) {
         lines.add(new PlanLine("poured", Section.CHOICE, text, reason));
+    }
+
+    /** What the rules warn of in it, and how dyes lie in it that are not parted. */
+    private void minded() {
+        List<Reason> grounds = new ArrayList<>(Advised.about(judgement, eluent));
+        judgement.all(Conclusion.Between.class).stream()
+                .filter(between ->
+                        between.eluent().equals(eluent) && between.separation() != Conclusion.Separation.PARTED)
+                .map(judgement::reason)
+                .forEach(grounds::add);
+        if (!grounds.isEmpty()) {
+            String text = "Whoever pours " + eluent + " all the same minds what stands under `mind`.";
+            lines.add(new PlanLine("mind", Section.CHOICE, text, new Reason.Chosen(text, List.of(), grounds)));
+        }
     }
 
     private void barred() {

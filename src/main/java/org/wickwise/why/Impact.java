@@ -19,7 +19,7 @@ import org.wickwise.text.Words;
  * @param title of the case
  * @param before the plan by the rules as they were
  * @param after the plan by the other rules
- * @param vanished cautions of the plan before that the plan after does not give
+ * @param vanished cautions of the plan before that the plan after does not give; none where there is no plan any more
  */
 public record Impact(String title, Plan before, Plan after, List<PlanLine> vanished) {
 
@@ -34,9 +34,11 @@ public record Impact(String title, Plan before, Plan after, List<PlanLine> vanis
                 before.judged().title(),
                 before,
                 after,
-                before.linesIn(Section.SAFETY).stream()
-                        .filter(line -> !given.contains(line.label()))
-                        .toList());
+                after.isRefusal()
+                        ? List.of()
+                        : before.linesIn(Section.SAFETY).stream()
+                                .filter(line -> !given.contains(line.label()))
+                                .toList());
     }
 
     public boolean becomesRefusal() {

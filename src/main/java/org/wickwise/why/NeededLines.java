@@ -71,7 +71,8 @@ public final class NeededLines {
         }
         if (found.single().isEmpty() && found.two().isEmpty()) {
             String text = "No single reading, limit or bottle would bring it about that " + aim.words()
-                    + ", and no two readings that were tried; " + found.tried() + " changes were tried.";
+                    + ", and no two readings" + (found.everyTwo() ? "" : " that were tried") + "; " + found.tried()
+                    + " changes were tried.";
             add("none", text, new Reason.Chosen(text, List.of(), List.of()));
         }
     }
@@ -101,7 +102,9 @@ public final class NeededLines {
                         ? ""
                         : " on strip " + change.strip().replicate()) + " at Rf "
                 + Numbers.fixed(change.retardationFactor(), 2) + " instead of "
-                + change.written().shown() + ", " + Numbers.fixed(change.size(), 1) + " standard uncertainties away"
+                + change.written().shown() + ", " + Numbers.fixed(change.size(), 1)
+                + " standard uncertainties nearer to the "
+                + (change.retardationFactor() < change.written().value() ? "origin" : "front")
                 + far;
     }
 

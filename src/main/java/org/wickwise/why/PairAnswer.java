@@ -46,6 +46,9 @@ final class PairAnswer {
         }
         answer.crossing();
         answer.leavingFirst();
+        answer.told.advice(
+                "What to mind and to try with the two stands under this answer.",
+                Advised.about(plan.judgement(), one, other));
         return answer.told.line(label, Section.STRIPS);
     }
 

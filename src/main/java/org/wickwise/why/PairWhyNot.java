@@ -48,7 +48,22 @@ final class PairWhyNot {
                     text,
                     new Reason.Chosen(text, List.of(), List.of(one.stated(), other.stated()))));
         }
+        answer.together(lines);
         return lines;
+    }
+
+    /** How they lie where they are not parted, and what the rules advise about the two. */
+    private void together(List<PlanLine> lines) {
+        List<Reason> grounds = new ArrayList<>(Advised.about(judgement, one, other));
+        judgement.all(Between.class).stream()
+                .filter(between -> between.separation() != Separation.PARTED
+                        && isOurs(between, between.eluent(), between.separation()))
+                .map(judgement::reason)
+                .forEach(grounds::add);
+        if (!grounds.isEmpty()) {
+            String text = "How " + one + " and " + other + " lie where they are not parted stands under `pair`.";
+            lines.add(new PlanLine("pair", Section.CHOICE, text, new Reason.Chosen(text, List.of(), grounds)));
+        }
     }
 
     private PlanLine in(Eluent eluent) {

@@ -26,6 +26,13 @@ final class Told {
         }
     }
 
+    /** Cautions and next strips, where there are any. */
+    void advice(String sentence, List<Reason.Concluded> advice) {
+        if (!advice.isEmpty()) {
+            say(sentence, advice);
+        }
+    }
+
     /** A sentence with a reason that says the same. */
     void because(String sentence, Reason reason) {
         sentences.add(sentence);

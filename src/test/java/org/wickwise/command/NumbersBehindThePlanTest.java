@@ -121,8 +121,8 @@ class NumbersBehindThePlanTest {
             strings = {
                 "docs/examples/ferry-ink.yaml",
                 "docs/examples/tag-dye-confirmed.yaml",
-                "src/test/resources/published/d04-spinach-alumina.yaml",
-                "src/test/resources/published/d07-four-dyes-silica.yaml"
+                "docs/published/d04-spinach-alumina.yaml",
+                "docs/published/d07-four-dyes-silica.yaml"
             })
     void redrawn_readings_are_judged_warm_as_they_are_judged_afresh(String file) {
         Case written = Shipped.caseIn(Path.of(file));

@@ -96,6 +96,38 @@ class AnswersTest {
         }
     }
 
+    /** Words and shapes of a program, on top of those of the engine. */
+    private static final Pattern PROGRAM_WORDS =
+            Pattern.compile("(?i:\\b(facts?|session|insert(ed|s)?|working memory|agenda|java|boolean|enum|tuple)\\b)"
+                    + "|\\b[A-Z][a-z]+[A-Z][a-z]\\w*|\\[\\w+=");
+
+    @Test
+    void aStudentWhoAsksEveryLineOfTheDemoThreeLevelsDeepMeetsOnlyChemistry() {
+        List<String> strange = new ArrayList<>();
+        for (PlanLine line : DEMO.lines()) {
+            PlanLine answer = ANSWERS.to(line.label(), FILE).get(0);
+            Levels.of(answer.reason()).forEach((reason, depth) -> {
+                boolean leaf = reason.grounds().isEmpty();
+                List<String> texts = new ArrayList<>(List.of(answer.text(), reason.statement()));
+                if (reason instanceof Reason.Concluded concluded) {
+                    concluded.arguments().forEach(argument -> {
+                        texts.add(argument.because());
+                        texts.addAll(argument.sentences());
+                    });
+                }
+                texts.stream()
+                        .filter(text -> depth <= 3)
+                        .filter(text -> PROGRAM_WORDS.matcher(text).find()
+                                || ENGINE_WORDS.matcher(text).find())
+                        .forEach(text -> strange.add(line.label() + ": " + text));
+                if (leaf && !canBeChecked(reason)) {
+                    strange.add(line.label() + " ends in: " + reason.statement());
+                }
+            });
+        }
+        assertThat(strange).isEmpty();
+    }
+
     @ParameterizedTest
     @MethodSource("cases")
     void whatIsListedCanBeAskedAndTheLabelOfAnAnswerAsksItAgain(Path file) {

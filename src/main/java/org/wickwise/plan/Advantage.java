@@ -1,0 +1,24 @@
+package org.wickwise.plan;
+
+import org.wickwise.text.Numbers;
+
+/**
+ * What one route is better at than another: the first criterion of the preferences that tells them apart.
+ *
+ * @param words what is counted, less of it being better
+ * @param counted against the better route
+ * @param against what is counted against the other, more than {@code counted}
+ * @param onlyByCost whether nothing but the cost tells the two apart
+ */
+public record Advantage(String words, double counted, double against, boolean onlyByCost) {
+
+    public double difference() {
+        return against - counted;
+    }
+
+    /** "which counts fewer bands too fast to be held (0 against 1)". */
+    public String told() {
+        String figures = Numbers.plain(counted, 1) + " against " + Numbers.plain(against, 1);
+        return onlyByCost ? "which costs less (" + figures + ")" : "which counts fewer " + words + " (" + figures + ")";
+    }
+}

@@ -1,0 +1,59 @@
+package org.wickwise.why;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.wickwise.reason.Reason;
+import org.wickwise.reason.Reason.Concluded;
+import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.Dye;
+import org.wickwise.substance.Eluent;
+
+/** The cautions and next strips that speak of what was asked about; a cause often stands there and nowhere else. */
+final class Advised {
+
+    private Advised() {}
+
+    static List<Concluded> about(Judgement judgement, Eluent eluent) {
+        return Stream.<Conclusion>concat(
+                        judgement.all(Conclusion.EluentCaution.class).stream()
+                                .filter(caution -> caution.eluent().equals(eluent)),
+                        Stream.concat(
+                                judgement.all(Conclusion.DyeCaution.class).stream()
+                                        .filter(caution -> caution.eluent().equals(eluent)),
+                                judgement.all(Conclusion.RunNextEluent.class).stream()
+                                        .filter(next -> next.eluent().equals(eluent))))
+                .map(judgement::reason)
+                .toList();
+    }
+
+    static List<Concluded> about(Judgement judgement, Dye dye) {
+        return Stream.<Conclusion>concat(
+                        judgement.all(Conclusion.DyeCaution.class).stream()
+                                .filter(caution -> caution.dye().equals(dye)),
+                        judgement.all(Conclusion.RunNextDye.class).stream()
+                                .filter(next -> next.dye().equals(dye)))
+                .map(judgement::reason)
+                .toList();
+    }
+
+    /** What names both dyes in one breath. */
+    static List<Concluded> about(Judgement judgement, Dye one, Dye other) {
+        return Stream.<Conclusion>concat(
+                        judgement.all(Conclusion.Caution.class).stream(),
+                        judgement.all(Conclusion.RunNextDye.class).stream())
+                .map(judgement::reason)
+                .map(reason -> new Concluded(
+                        reason.statement(),
+                        reason.arguments().stream()
+                                .filter(argument -> names(argument, one) && names(argument, other))
+                                .toList()))
+                .filter(reason -> !reason.arguments().isEmpty())
+                .toList();
+    }
+
+    private static boolean names(Reason.Argument argument, Dye dye) {
+        return argument.grounds().stream().anyMatch(ground -> ground.statement().contains(dye.name()))
+                && argument.because().contains(dye.name());
+    }
+}
