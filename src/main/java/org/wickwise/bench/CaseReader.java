@@ -111,7 +111,7 @@ public final class CaseReader {
         List<Dye> dyes = new ArrayList<>();
         for (Node item : mixture.list("dyes")) {
             dye(item).ifPresent(dye -> {
-                if (dyes.stream().anyMatch(known -> known.name().equals(dye.name()))) {
+                if (dyes.stream().anyMatch(known -> known.name().equalsIgnoreCase(dye.name()))) {
                     problems.add(
                             dye.place(),
                             "the dye `" + dye.name() + "` stands here twice",

@@ -2,6 +2,7 @@ package org.wickwise.column;
 
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * How one dye leaves a column: the middle and the width of its band at the outlet, counted in millilitres from the moment
@@ -57,6 +58,12 @@ public record Band(double middleMillilitres, double sigmaMillilitres) {
     /** How many fractions of a size, above 0, the band fills. */
     public double fractionsOf(double millilitres) {
         return baseWidthMillilitres() / Expected.aboveZero("the size of a fraction", millilitres);
+    }
+
+    /** The share of the dye that leaves between two volumes, 0 to 1; the band is Gaussian. */
+    public double shareBetween(double fromMillilitres, double toMillilitres) {
+        NormalDistribution leaving = new NormalDistribution(middleMillilitres, sigmaMillilitres);
+        return leaving.cumulativeProbability(toMillilitres) - leaving.cumulativeProbability(fromMillilitres);
     }
 
     /** Resolution from a band that leaves later, Rs = (V2 - V1)/(2 (sigma1 + sigma2)); 1.5 is parted to the base line. */

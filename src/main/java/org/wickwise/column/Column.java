@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.substance.StationaryPhase;
@@ -59,10 +60,19 @@ public record Column(
 
     /** "1.4 column volumes (about 21 mL)"; without millilitres when the size is unknown. */
     public String inWords(double columnVolumes) {
+        return inWords(columnVolumes, Numbers::poured);
+    }
+
+    /** The same, rounded up: as much as is to be kept ready. */
+    public String readyInWords(double columnVolumes) {
+        return inWords(columnVolumes, Numbers::ready);
+    }
+
+    private String inWords(double columnVolumes, DoubleFunction<String> rounded) {
         String words = Numbers.plain(columnVolumes, 1)
                 + (Math.abs(columnVolumes - 1) < 0.05 ? " column volume" : " column volumes");
         OptionalDouble one = columnVolumeMillilitres();
-        return one.isEmpty() ? words : words + " (about " + Numbers.poured(columnVolumes * one.getAsDouble()) + " mL)";
+        return one.isEmpty() ? words : words + " (about " + rounded.apply(columnVolumes * one.getAsDouble()) + " mL)";
     }
 
     @Override

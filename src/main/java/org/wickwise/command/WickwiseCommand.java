@@ -66,8 +66,7 @@ public final class WickwiseCommand implements Runnable {
             where.getErr().println(problems.getMessage());
             int count = problems.problems().size();
             where.getErr()
-                    .println(
-                            count == 1 ? "1 problem; nothing was planned." : count + " problems; nothing was planned.");
+                    .println(count == 1 ? "1 problem; nothing was done." : count + " problems; nothing was done.");
             return ExitCodes.BAD_INPUT;
         }
         if (debug) {

@@ -148,8 +148,7 @@ final class FootingLines {
             for (List<Dye> fraction : step.fractions()) {
                 if (fraction.size() > 1) {
                     String names = Words.joined(fraction.stream().map(Dye::name).toList());
-                    String text =
-                            names + " leave together in " + step.eluent() + "; no eluent tried parts them on a column.";
+                    String text = names + " leave together in " + step.eluent() + elsewhere(fraction) + ".";
                     List<Reason> grounds = fraction.stream()
                             .flatMap(dye -> judgement.behaviour(dye, step.eluent()).stream())
                             .map(behaves -> (Reason) judgement.reason(behaves))
@@ -158,6 +157,19 @@ final class FootingLines {
                 }
             }
         }
+    }
+
+    /** In which eluents two of these dyes would leave a column one after the other. */
+    private String elsewhere(List<Dye> fraction) {
+        List<String> eluents = judgement.all(Conclusion.LeavesBefore.class).stream()
+                .filter(leaves -> fraction.contains(leaves.first()) && fraction.contains(leaves.second()))
+                .filter(leaves -> !judgement.holds(new Conclusion.Fitness(leaves.eluent(), Conclusion.Fit.UNFIT)))
+                .map(leaves -> leaves.first() + " would leave before " + leaves.second() + " in " + leaves.eluent())
+                .distinct()
+                .toList();
+        return eluents.isEmpty()
+                ? "; no eluent that may enter parts them on a column"
+                : "; " + String.join("; ", eluents) + ", which did not fit into a plan that counts less";
     }
 
     /** A dye that is to stay moves a little in every eluent poured before its own. */

@@ -84,7 +84,7 @@ public record Keeping(List<Flask> flasks) {
                 if (dyes.containsAll(fraction)) {
                     flasks.add(
                             fraction.size() == 1
-                                    ? alone(step, fraction.get(0), dyes, bands, pools)
+                                    ? alone(step, fraction.get(0), dyes, bands, pools, end(step, route))
                                     : together(step, fraction, route.elution()));
                 }
             }
@@ -92,8 +92,16 @@ public record Keeping(List<Flask> flasks) {
         return new Keeping(flasks);
     }
 
-    /** The pool of one dye, without the endless thin ends of its band. */
-    private static Flask alone(int step, Dye dye, List<Dye> dyes, List<Band> bands, List<Pool> pools) {
+    /** Where a step ends. */
+    private static double end(int step, Route route) {
+        return route.elution().poured().subList(0, step + 1).stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
+    }
+
+    /** The pool of one dye, without the endless thin ends of its band, and no further than its step is poured. */
+    private static Flask alone(
+            int step, Dye dye, List<Dye> dyes, List<Band> bands, List<Pool> pools, double endOfStep) {
         int number = dyes.indexOf(dye);
         Band band = bands.get(number);
         Pool pool =
@@ -102,8 +110,15 @@ public record Keeping(List<Flask> flasks) {
                 Math.max(pool.fromMillilitres(), band.middleMillilitres() - SIGMAS_EACH_SIDE * band.sigmaMillilitres());
         double to =
                 Math.min(pool.toMillilitres(), band.middleMillilitres() + SIGMAS_EACH_SIDE * band.sigmaMillilitres());
+        boolean endsBefore = endOfStep < to;
+        double recovery = endsBefore ? Math.min(pool.recovery(), band.shareBetween(from, endOfStep)) : pool.recovery();
         return new Flask(
-                step, List.of(dye), Math.max(0, from), to, Optional.of(pool.purity()), Optional.of(pool.recovery()));
+                step,
+                List.of(dye),
+                Math.max(0, from),
+                Math.min(to, endOfStep),
+                Optional.of(pool.purity()),
+                Optional.of(recovery));
     }
 
     private static Flask together(int step, List<Dye> fraction, Elution elution) {

@@ -64,7 +64,13 @@ final class RefusalLines {
                 .filter(next -> next.dye().equals(dye))
                 .map(judgement::reason)
                 .forEach(grounds::add);
-        return new Reason.Chosen(dye + " comes off in no eluent that may enter this column", List.of(), grounds);
+        boolean isKnown = judgement.all(Conclusion.Behaves.class).stream()
+                .anyMatch(behaves -> behaves.dye().equals(dye)
+                        && !judgement.holds(new Conclusion.Fitness(behaves.eluent(), Conclusion.Fit.UNFIT)));
+        String statement = isKnown
+                ? dye + " comes off in no eluent that may enter this column"
+                : "no strip that can be read shows what " + dye + " does in an eluent that may enter this column";
+        return new Reason.Chosen(statement, List.of(), grounds);
     }
 
     private Reason nothingParts() {

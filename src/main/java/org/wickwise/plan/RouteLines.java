@@ -63,7 +63,7 @@ final class RouteLines {
         int all = judgement.judged().dyes().size();
         String share = alone == all
                 ? "each of the " + all + " dyes comes off alone"
-                : alone + " of " + all + " dyes come off alone";
+                : alone + " of " + all + " dyes " + (alone == 1 ? "comes" : "come") + " off alone";
         String text = "Pack with " + packing.packing() + ", then pour " + route.names() + ": " + share + ".";
         List<Reason> grounds = new ArrayList<>(List.of(judgement.reason(packing)));
         route.steps().forEach(step -> grounds.add(reasonOf(step)));
@@ -190,7 +190,7 @@ final class RouteLines {
                 .map(dye -> dye + " about " + between(elution.bands().get(dye), before))
                 .collect(Collectors.joining("; "));
         String text = Words.capital(each) + ", counted from here. Have about "
-                + column.inWords(elution.poured().get(index)) + " ready.";
+                + column.readyInWords(elution.poured().get(index)) + " ready.";
         List<Reason> grounds = new ArrayList<>();
         List<String> terms = new ArrayList<>();
         for (Dye dye : reckoned) {

@@ -52,9 +52,9 @@ final class ShelfLines {
     }
 
     private void household(Route route) {
-        for (Step step : route.steps()) {
-            shelf.bottleOf(step.eluent()).filter(Bottle::isHouseholdBlend).ifPresent(bottle -> {
-                String text = step.eluent() + " is what the bottle \"" + bottle.name() + "\" holds.";
+        for (Eluent eluent : route.poured()) {
+            shelf.bottleOf(eluent).filter(Bottle::isHouseholdBlend).ifPresent(bottle -> {
+                String text = eluent + " is what the bottle \"" + bottle.name() + "\" holds.";
                 lines.add(new PlanLine(
                         "bottle-" + Words.slug(bottle.name()),
                         Section.BASIS,

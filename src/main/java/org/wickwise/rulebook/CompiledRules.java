@@ -1,22 +1,19 @@
 package org.wickwise.rulebook;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.InputStream;
 import java.net.URISyntaxException;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.jar.JarFile;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
 import org.drools.model.Model;
 import org.drools.model.codegen.ExecutableModelProject;
@@ -28,41 +25,52 @@ import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 
 /**
- * Compiles rules once for each content and keeps the result, because compiling costs seconds and loading does not. A
- * kept result that is damaged, or was made by another build of the program, is made anew.
+ * Compiles rules once for each content, because compiling costs seconds and loading does not. Rules that were compiled
+ * when the program was packaged lie on its class path, others in a folder. A kept result that is damaged, or was made by
+ * another build of the program, is made anew.
  */
 final class CompiledRules {
 
-    private static final String LIST_OF_MODELS = "drools-model";
+    private static final String GROUP = "org.wickwise";
 
-    private final Path keep;
+    private final KeptRules kept;
 
     /** @param keep the folder for compiled rules; made when it is not there */
     CompiledRules(Path keep) {
-        this.keep = keep;
+        this.kept = new KeptRules(keep);
     }
 
     KieBase of(String translation) {
-        Path kept = keep.resolve("rules-" + fingerprint(translation) + ".jar");
-        return loaded(kept).orElseGet(() -> {
-            byte[] compiled = compile(translation);
-            return loaded(write(compiled, kept))
-                    .orElseThrow(() -> new IllegalStateException("rules compiled a moment ago cannot be loaded"));
-        });
+        String fingerprint = fingerprint(translation);
+        return loaded(CompiledRules.class.getClassLoader(), fingerprint)
+                .or(() -> kept.find(fingerprint).flatMap(jar -> unpacked(jar, fingerprint)))
+                .orElseGet(() -> {
+                    byte[] jar = compile(translation, fingerprint);
+                    kept.keep(fingerprint, jar);
+                    return unpacked(jar, fingerprint)
+                            .orElseThrow(
+                                    () -> new IllegalStateException("rules compiled a moment ago cannot be loaded"));
+                });
     }
 
-    /** The rules of a kept result; empty when it is missing or damaged. */
-    private static Optional<KieBase> loaded(Path kept) {
-        if (!Files.isRegularFile(kept)) {
+    /** The content of a jar that, on the class path of this build of the program, saves compiling these rules. */
+    static byte[] jarOf(String translation) {
+        return compile(translation, fingerprint(translation));
+    }
+
+    private static Optional<KieBase> unpacked(byte[] jar, String fingerprint) {
+        try {
+            return loaded(RuleClasses.in(jar), fingerprint);
+        } catch (IOException e) {
             return Optional.empty();
         }
+    }
+
+    /** The rules that a class loader holds under a fingerprint; empty when there are none or they do not fit. */
+    private static Optional<KieBase> loaded(ClassLoader loader, String fingerprint) {
         try {
-            // Lives as long as the rules do: their classes are loaded through it on demand.
-            @SuppressWarnings("resource")
-            URLClassLoader loader =
-                    new URLClassLoader(new URL[] {kept.toUri().toURL()}, CompiledRules.class.getClassLoader());
             List<Model> models = new ArrayList<>();
-            for (String name : modelNames(kept)) {
+            for (String name : modelNames(loader, fingerprint)) {
                 models.add(
                         (Model) loader.loadClass(name).getDeclaredConstructor().newInstance());
             }
@@ -72,51 +80,36 @@ final class CompiledRules {
         }
     }
 
-    private static List<String> modelNames(Path kept) throws IOException {
-        try (JarFile jar = new JarFile(kept.toFile())) {
-            List<String> names = new ArrayList<>();
-            for (var entry : jar.stream()
-                    .filter(found -> found.getName().endsWith(LIST_OF_MODELS))
-                    .toList()) {
-                new String(jar.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8)
-                        .lines()
-                        .filter(line -> !line.isBlank() && !line.contains(":"))
-                        .forEach(names::add);
-            }
-            return names;
+    private static List<String> modelNames(ClassLoader loader, String fingerprint) throws IOException {
+        try (InputStream list =
+                loader.getResourceAsStream("META-INF/kie/" + GROUP + "/" + distinct(fingerprint) + "/drools-model")) {
+            return list == null
+                    ? List.of()
+                    : new String(list.readAllBytes(), StandardCharsets.UTF_8)
+                            .lines()
+                            .filter(line -> !line.isBlank() && !line.contains(":"))
+                            .toList();
         }
     }
 
-    /** Keeps the result where the next start finds it, or in a passing file where that folder cannot be written. */
-    private Path write(byte[] compiled, Path kept) {
-        try {
-            Files.createDirectories(keep);
-            Path passing = Files.createTempFile(keep, "rules", ".part");
-            Files.write(passing, compiled);
-            return Files.move(passing, kept, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            try {
-                Path passing = Files.createTempFile("wickwise-rules", ".jar");
-                passing.toFile().deleteOnExit();
-                return Files.write(passing, compiled);
-            } catch (IOException neither) {
-                throw new UncheckedIOException(neither);
-            }
-        }
-    }
-
-    private static byte[] compile(String translation) {
+    private static byte[] compile(String translation, String fingerprint) {
         KieServices services = KieServices.Factory.get();
         KieFileSystem files = services.newKieFileSystem();
-        files.generateAndWritePomXML(
-                services.newReleaseId("org.wickwise", "rules", Integer.toHexString(translation.hashCode())));
-        files.write("src/main/resources/org/wickwise/rules/rules.drl", translation);
+        files.generateAndWritePomXML(services.newReleaseId(GROUP, distinct(fingerprint), "1"));
+        files.write(
+                "src/main/resources/org/wickwise/rules/" + distinct(fingerprint) + "/rules.drl",
+                "package org.wickwise.rules." + distinct(fingerprint) + ";\n" + translation);
         KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         List<Message> errors = builder.getResults().getMessages(Message.Level.ERROR);
         if (!errors.isEmpty()) {
             throw new IllegalStateException("a sentence of the vocabulary has no sound meaning: " + errors);
         }
         return ((InternalKieModule) builder.getKieModule()).getBytes();
+    }
+
+    /** A name of which classes of rules of another content have none: both may be on the class path at once. */
+    private static String distinct(String fingerprint) {
+        return "r" + fingerprint;
     }
 
     private static String fingerprint(String translation) {
@@ -130,7 +123,10 @@ final class CompiledRules {
         }
     }
 
-    /** Tells one build of the program from another: compiled rules are bound to its classes. */
+    /**
+     * Tells one build of the program from another: compiled rules are bound to its classes. The checksum of a jar does
+     * not change when it is copied elsewhere; the classes of a folder are told apart by their time, which is cheaper.
+     */
     private static String build() {
         try {
             Path program = Path.of(CompiledRules.class
@@ -138,6 +134,12 @@ final class CompiledRules {
                     .getCodeSource()
                     .getLocation()
                     .toURI());
+            if (Files.isRegularFile(program)) {
+                byte[] jar = Files.readAllBytes(program);
+                CRC32 checksum = new CRC32();
+                checksum.update(jar);
+                return jar.length + " " + checksum.getValue();
+            }
             try (Stream<Path> files = Files.walk(program)) {
                 return files.filter(Files::isRegularFile)
                         .map(file -> file.toFile().lastModified() + " "

@@ -35,6 +35,14 @@ public final class Judge {
         return new Judge(rulebook, data, new CompiledRules(keep).of(RuleTranslation.of(rulebook.rules())));
     }
 
+    /**
+     * The rules of a book, compiled, as the content of a jar. With that jar on the class path of the same program, these
+     * rules are compiled no more.
+     */
+    public static byte[] compiled(Rulebook rulebook) {
+        return CompiledRules.jarOf(RuleTranslation.of(rulebook.rules()));
+    }
+
     public Rulebook rulebook() {
         return rulebook;
     }

@@ -16,7 +16,6 @@ final class RuleTranslation {
     private static final Pattern HOLE = Pattern.compile("\\{([A-Za-z]+)}");
     private static final String HEAD =
             """
-            package org.wickwise.rules;
             import org.wickwise.bench.Setting;
             import org.wickwise.column.Column;
             import org.wickwise.strip.*;
@@ -32,7 +31,11 @@ final class RuleTranslation {
 
     private RuleTranslation() {}
 
-    /** @param rules in the order in which they are to be asked first */
+    /**
+     * The rules without a package; {@link CompiledRules} gives each content its own.
+     *
+     * @param rules in the order in which they are to be asked first
+     */
     static String of(List<Rule> rules) {
         StringBuilder text = new StringBuilder(HEAD);
         for (int i = 0; i < rules.size(); i++) {

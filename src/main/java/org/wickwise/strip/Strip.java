@@ -53,6 +53,25 @@ public record Strip(
                 place);
     }
 
+    /** The same strip without what was seen between this dye and others; it was seen of another reading. */
+    public Strip withoutGapsOf(Dye dye) {
+        return new Strip(
+                eluent,
+                phase,
+                replicate,
+                frontMillimetres,
+                rulerDivisionMillimetres,
+                spots,
+                gaps.stream()
+                        .filter(gap -> !gap.ahead().equals(dye) && !gap.behind().equals(dye))
+                        .toList(),
+                mishaps,
+                streaked,
+                atTheEdge,
+                notSeen,
+                place);
+    }
+
     public Optional<Spot> spotOf(Dye dye) {
         return spots.stream().filter(spot -> spot.dyes().contains(dye)).findFirst();
     }

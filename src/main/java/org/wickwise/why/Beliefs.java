@@ -60,7 +60,7 @@ final class Beliefs {
         for (Dye dye : judgement.judged().dyes()) {
             RandomGenerator random = random(drawing, next.eluent() + " of " + dye);
             if (!there.containsKey(dye)) {
-                there.put(dye, unmeasured(dye, next.eluent(), random));
+                there.put(dye, unmeasured(dye, next.eluent(), drawing, random));
             } else if (next.kind() == StripToRun.Kind.INSTEAD_OF_DOUBTFUL) {
                 double scatter = judgement.limit("scatter of a doubtful reading");
                 there.put(dye, onTheStrip(there.get(dye) + scatter * random.nextGaussian()));
@@ -116,7 +116,7 @@ final class Beliefs {
                 && !judgement.holds(new Conclusion.SpotVerdict(strip, dye, Reading.VOID));
     }
 
-    private double unmeasured(Dye dye, Eluent eluent, RandomGenerator random) {
+    private double unmeasured(Dye dye, Eluent eluent, int drawing, RandomGenerator random) {
         Optional<Movement> movement = judgement.movement(dye, eluent);
         if (movement.isPresent() && movement.get() instanceof Movement.Estimated estimated) {
             RetardationFactor reckoned = estimated.retardationFactor();
@@ -126,16 +126,28 @@ final class Beliefs {
             return within(watched.behaviour(), random);
         }
         if (random.nextDouble() >= judgement.limit("trust in an estimate without a number") / PER_CENT) {
-            return retardation(between(lowestRm(), highestRm(), random));
+            return retardation(about(commonly(eluent, drawing), lowestRm(), highestRm(), random));
         }
         return judgement
                 .behaviour(dye, eluent)
                 .map(thought -> within(thought.behaviour(), random))
-                .orElseGet(() -> onTheLadder(dye, eluent, random));
+                .orElseGet(() -> onTheLadder(dye, eluent, commonly(eluent, drawing), random));
+    }
+
+    /** Where in their ranges of RM the dyes lie on the whole of which nothing is known in this eluent, 0 to 1. */
+    private double commonly(Eluent eluent, int drawing) {
+        return random(drawing, "pull of " + eluent).nextDouble();
+    }
+
+    /** An RM that scatters about this share of the range, and stays within it. */
+    private double about(double share, double from, double to, RandomGenerator random) {
+        double middle = from + (to - from) * share;
+        double rm = middle + judgement.limit("scatter of unknown dyes") * random.nextGaussian();
+        return Math.max(from, Math.min(to, rm));
     }
 
     /** A neutral dye moves no less in an eluent that stands higher on the ladder than one it was measured in. */
-    private double onTheLadder(Dye dye, Eluent eluent, RandomGenerator random) {
+    private double onTheLadder(Dye dye, Eluent eluent, double share, RandomGenerator random) {
         double lowest = lowestRm();
         double highest = highestRm();
         Optional<Ladder> ladder = judgement
@@ -153,7 +165,7 @@ final class Beliefs {
                 lowest = Math.max(lowest, rm(seen.get().highest()));
             }
         }
-        return retardation(between(Math.min(lowest, highestRm()), Math.max(highest, lowestRm()), random));
+        return retardation(about(share, Math.min(lowest, highestRm()), Math.max(highest, lowestRm()), random));
     }
 
     /** Rf of which RM is as likely anywhere within what counts as this behaviour. */

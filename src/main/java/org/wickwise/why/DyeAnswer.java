@@ -9,6 +9,7 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.plan.Step;
 import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.Basis;
 import org.wickwise.rulebook.Conclusion.Behaves;
 import org.wickwise.rulebook.Judgement;
@@ -78,18 +79,17 @@ final class DyeAnswer {
 
     private void leaving() {
         if (plan.isRefusal()) {
-            List<Reason> stuck = plan.linesIn(Section.VERDICT).stream()
-                    .filter(line -> line.text()
-                            .toLowerCase(java.util.Locale.ROOT)
-                            .contains(dye.name().toLowerCase(java.util.Locale.ROOT) + " comes off in no"))
-                    .map(PlanLine::reason)
-                    .limit(1)
-                    .toList();
+            boolean comesOff = judgement.all(Conclusion.Behaves.class).stream()
+                    .anyMatch(behaves -> behaves.dye().equals(dye)
+                            && behaves.leaves()
+                            && !judgement.holds(new Conclusion.Fitness(behaves.eluent(), Conclusion.Fit.UNFIT)));
+            List<Reason> refusal =
+                    plan.line("refusal").stream().map(PlanLine::reason).toList();
             told.say(
-                    stuck.isEmpty()
+                    comesOff
                             ? "There is no plan in which it could leave."
                             : "It comes off in no eluent that may enter this column, so there is no plan.",
-                    stuck);
+                    refusal);
             return;
         }
         List<Step> steps = plan.route().orElseThrow().steps();

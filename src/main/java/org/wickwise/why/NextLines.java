@@ -161,7 +161,8 @@ public final class NextLines {
                         : "The plan (" + next.firmness().usual() + ") is not firm, it stays in " + redraws() + " only";
         String text = firm + "; " + next.worthRunning().size() + " of "
                 + next.prospects().size()
-                + " possible strips are worth running. Stop testing when a plan stays in "
+                + " possible strips " + (next.worthRunning().size() == 1 ? "is" : "are")
+                + " worth running. Stop testing when a plan stays in "
                 + limit("firm enough to stop testing")
                 + " of the redraws and no strip has a chance of " + limit("chance worth a strip")
                 + " or more to better it.";
@@ -248,7 +249,8 @@ public final class NextLines {
             known(dye, prospect.strip().eluent()).ifPresent(grounds::add);
         }
         grounds.addAll(limits("", LIMITS_OF_WORTH));
-        grounds.addAll(limits("", List.of("least RM to be expected", "greatest RM to be expected")));
+        grounds.addAll(limits(
+                "", List.of("least RM to be expected", "greatest RM to be expected", "scatter of unknown dyes")));
         lines.add(new PlanLine(label, Section.NEXT, text, calculated(text, grounds)));
     }
 

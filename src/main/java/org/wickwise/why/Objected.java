@@ -36,8 +36,16 @@ final class Objected {
 
     /** A line for a statement that nothing concluded: what each rule that could have asks in vain. */
     PlanLine line(String label, String statement, Eluent eluent, List<? extends Conclusion> wanted) {
-        String silence = judgement.tried(eluent) ? "and no strip says so" : "and nobody ran a strip in " + eluent;
-        return lineOf(label, statement, Optional.of(eluent), silence, objectionsTo(wanted));
+        return lineOf(label, statement, Optional.of(eluent), silence(eluent), objectionsTo(wanted));
+    }
+
+    private String silence(Eluent eluent) {
+        if (judgement.tried(eluent)) {
+            return "and no strip says so";
+        }
+        boolean wasRun = judgement.judged().strips().stream()
+                .anyMatch(strip -> strip.eluent().equals(eluent));
+        return wasRun ? "and no strip in " + eluent + " can be read" : "and nobody ran a strip in " + eluent;
     }
 
     /**

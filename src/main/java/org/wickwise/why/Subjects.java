@@ -38,7 +38,7 @@ public final class Subjects {
     private static final String THEN = "\\s*,?\\s+then\\s+";
     private static final Pattern BETWEEN_TWO = Pattern.compile("\\s+and\\s+|\\s*[/,+&]\\s*");
     private static final Pattern STRIP =
-            Pattern.compile("(?:the\\s+)?strips?(?:\\s+(\\d+))?\\s+in\\s+(.+?)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?:the\\s+)?strips?(?:\\s+(\\d{1,4}))?\\s+in\\s+(.+?)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ON_A_PHASE = Pattern.compile("(.+?)\\s+on\\s+(.+)", Pattern.CASE_INSENSITIVE);
 
     private final Judgement judgement;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,10 +52,10 @@ public final class SuppositionReader {
             "the parting gap is 0.15");
 
     private static final Pattern AT =
-            Pattern.compile("(.+) in (.+?)(?: on strip (\\d+))? at (?:(Rf) )?(\\d+(?:\\.\\d+)?)( mm)?");
+            Pattern.compile("(.+) in (.+?)(?: on strip (\\d{1,4}))? at (?:(Rf) )?(\\d+(?:\\.\\d+)?)( mm)?");
     private static final Pattern DOES =
-            Pattern.compile("(.+) (" + String.join("|", Behaviour.words()) + ") in (.+?)(?: on strip (\\d+))?");
-    private static final Pattern WITHOUT_STRIP = Pattern.compile("without (?:the )?strip(?: (\\d+))? in (.+)");
+            Pattern.compile("(.+) (" + String.join("|", Behaviour.words()) + ") in (.+?)(?: on strip (\\d{1,4}))?");
+    private static final Pattern WITHOUT_STRIP = Pattern.compile("without (?:the )?strip(?: (\\d{1,4}))? in (.+)");
     private static final Pattern STRIP = Pattern.compile(
             "a strip in ([^:]+?): (.+(?:\\bat Rf\\b|\\b(?:" + String.join("|", Behaviour.words()) + ")\\b).*)");
     private static final Pattern ON_STRIP =
@@ -62,7 +63,7 @@ public final class SuppositionReader {
     private static final Pattern BOTTLE = Pattern.compile("(with|without) the bottle (.+)");
     private static final Pattern COLUMN = Pattern.compile("the column is (.+)");
     private static final Pattern SETTING = Pattern.compile("the setting is (.+)");
-    private static final Pattern LIMIT = Pattern.compile("the (.+) is (\\d+(?:\\.\\d+)?)");
+    private static final Pattern LIMIT = Pattern.compile("the (.+) is (-?\\d+(?:\\.\\d+)?)");
     private static final Place SAID = Place.wholeFile("suppose");
 
     private final SolventData data;
@@ -156,9 +157,7 @@ public final class SuppositionReader {
     private void spot(String dyeName, String eluentName, int replicate, Placing placing) {
         Optional<Dye> dye = dye(dyeName);
         Optional<Strip> strip = strip(replicate, eluentName);
-        if (dye.isEmpty()
-                || strip.isEmpty()
-                || !once("the reading of " + dyeName + " in " + eluentName + " on strip " + replicate)) {
+        if (dye.isEmpty() || strip.isEmpty() || !once("the reading of " + dye.get() + " on " + strip.get())) {
             return;
         }
         if (strip.get().spotOf(dye.get()).isEmpty()) {
@@ -216,33 +215,35 @@ public final class SuppositionReader {
 
     private void removeStrip(int replicate, String eluentName) {
         strip(replicate, eluentName)
-                .filter(strip -> once("the strip in " + eluentName))
+                .filter(strip -> once(strip.toString()))
                 .ifPresent(strip -> replace(strip, Optional.empty()));
     }
 
     private void addStrip(String eluentName, String readings) {
         Optional<Eluent> eluent = eluent(eluentName);
-        if (eluent.isEmpty() || !once("a strip in " + eluentName)) {
+        if (eluent.isEmpty() || !once("a strip in " + eluent.get())) {
             return;
         }
         List<Spot> spots = new ArrayList<>();
         for (String reading : readings.split(", *")) {
             Matcher on = ON_STRIP.matcher(reading);
             Optional<Dye> dye = on.matches() ? dye(on.group(1)) : Optional.empty();
-            if (dye.isEmpty()) {
-                if (!on.matches()) {
-                    problems.add(
-                            SAID,
-                            "`" + reading + "` is no reading",
-                            "a dye at an Rf, or what it does",
-                            "write it like `DYE at Rf 0.4` or `DYE stays`");
-                }
+            if (!on.matches()) {
+                problems.add(
+                        SAID,
+                        "`" + reading + "` is no reading",
+                        "a dye at an Rf, or what it does",
+                        "write it like `DYE at Rf 0.4` or `DYE stays`");
+            }
+            if (dye.isEmpty()
+                    || !isAnRf(on.group(2), reading)
+                    || !once(dye.get() + " on the strip in " + eluent.get())) {
                 continue;
             }
             spots.add(new Spot(
                     List.of(dye.get()),
                     on.group(2) != null
-                            ? new Spot.Quoted(Math.min(1, Double.parseDouble(on.group(2))))
+                            ? new Spot.Quoted(Double.parseDouble(on.group(2)))
                             : new Spot.Seen(Behaviour.named(on.group(3)).orElseThrow()),
                     SAID));
         }
@@ -268,6 +269,14 @@ public final class SuppositionReader {
                 notSeen,
                 SAID));
         supposed = supposed.with(strips);
+    }
+
+    private boolean isAnRf(String number, String reading) {
+        boolean isOne = number == null || Double.parseDouble(number) <= 1;
+        if (!isOne) {
+            problems.add(SAID, "`" + reading + "`", "an Rf from 0 to 1", "suppose another reading");
+        }
+        return isOne;
     }
 
     private void bottle(boolean with, String name) {
@@ -352,7 +361,7 @@ public final class SuppositionReader {
     private Optional<Dye> dye(String name) {
         List<String> names = supposed.dyes().stream().map(Dye::name).toList();
         Optional<Dye> dye = supposed.dyes().stream()
-                .filter(known -> known.name().equals(name))
+                .filter(known -> known.name().equalsIgnoreCase(name))
                 .findFirst();
         if (dye.isEmpty()) {
             problems.add(
@@ -383,7 +392,8 @@ public final class SuppositionReader {
     private Optional<Eluent> eluent(String written) {
         Map<String, Eluent> own = supposed.shelf().bottles().stream()
                 .filter(Bottle::isHouseholdBlend)
-                .collect(Collectors.toMap(Bottle::name, Bottle::contents, (one, other) -> one));
+                .collect(Collectors.toMap(
+                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
         return new EluentReader(data, own, problems).read(new Scalar(written, SAID));
     }
 

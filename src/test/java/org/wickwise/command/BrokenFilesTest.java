@@ -65,7 +65,7 @@ class BrokenFilesTest {
                 problems = line.substring("# problems: ".length());
             }
         }
-        softly.assertThat(run.err()).containsPattern("(?m)^" + problems + " problems?; nothing was planned\\.$");
+        softly.assertThat(run.err()).containsPattern("(?m)^" + problems + " problems?; nothing was done\\.$");
         softly.assertAll();
     }
 

@@ -37,7 +37,8 @@ class PicturesTest {
         List<Path> cases = new ArrayList<>();
         for (Path folder : List.of(Path.of("docs/examples"), Shipped.PUBLISHED, PICTURES)) {
             try (Stream<Path> files = Files.list(folder)) {
-                files.filter(file -> !file.toString().endsWith("shelf.yaml"))
+                files.filter(Files::isRegularFile)
+                        .filter(file -> !file.toString().endsWith("shelf.yaml"))
                         .sorted()
                         .forEach(cases::add);
             }

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wickwise.Shipped;
@@ -71,35 +72,61 @@ class NextStripsTest {
     void the_chance_of_a_first_strip_is_that_of_a_grid_over_all_that_may_come_out() throws IOException {
         Case written = withOneUntriedBottle();
         Prospect drawn = next(written, 400).prospects().get(0);
-        double onTheGrid = chanceOnAGrid(written, drawn, 24);
+        double onTheGrid = chanceOnAGrid(written, drawn, 16);
         assertThat(onTheGrid).isBetween(0.05, 0.95);
         assertThat(drawn.chance()).isCloseTo(onTheGrid, within(3 * drawn.chanceUncertainty() + 0.03));
     }
 
-    /** RM of either dye as likely anywhere between its limits; every cell of the grid judged by itself, without error. */
+    /**
+     * Both dyes scatter about one common RM, which is as likely anywhere between its limits; every cell of the grid, cut so
+     * that all are as likely, is judged by itself, without error.
+     */
     private static double chanceOnAGrid(Case written, Prospect drawn, int cells) {
-        double lowest = JUDGE.rulebook().limits().get("least RM to be expected").value();
-        double highest =
-                JUDGE.rulebook().limits().get("greatest RM to be expected").value();
+        double lowest = limit("least RM to be expected");
+        double highest = limit("greatest RM to be expected");
+        double scatter = limit("scatter of unknown dyes");
+        int across = cells / 2;
         int plans = 0;
         try (LaidOutCase laidOut = JUDGE.layOut(written)) {
-            for (int i = 0; i < cells; i++) {
-                for (int j = 0; j < cells; j++) {
-                    double plum = 1 / (1 + Math.pow(10, lowest + (highest - lowest) * (i + 0.5) / cells));
-                    double sand = 1 / (1 + Math.pow(10, lowest + (highest - lowest) * (j + 0.5) / cells));
-                    List<Strip> strips = new ArrayList<>(written.strips());
-                    strips.add(strip(written, drawn, plum, sand));
-                    plans += Shipped.planner()
-                                    .route(laidOut.suppose(
-                                            written.with(strips),
-                                            JUDGE.rulebook().limits()))
-                                    .isPresent()
-                            ? 1
-                            : 0;
+            for (int level = 0; level < cells; level++) {
+                double common = lowest + (highest - lowest) * (level + 0.5) / cells;
+                for (int i = 0; i < across; i++) {
+                    for (int j = 0; j < across; j++) {
+                        double plum = rf(common + scatter * gaussian(i, across), lowest, highest);
+                        double sand = rf(common + scatter * gaussian(j, across), lowest, highest);
+                        List<Strip> strips = new ArrayList<>(written.strips());
+                        strips.add(strip(written, drawn, plum, sand));
+                        boolean isPlanned = Shipped.planner()
+                                .route(laidOut.suppose(
+                                        written.with(strips), JUDGE.rulebook().limits()))
+                                .isPresent();
+                        plans += isPlanned ? 1 : 0;
+                    }
                 }
             }
         }
-        return (double) plans / (cells * cells);
+        return (double) plans / (cells * across * across);
+    }
+
+    private static double limit(String name) {
+        return JUDGE.rulebook().limits().get(name).value();
+    }
+
+    private static double gaussian(int cell, int cells) {
+        return new NormalDistribution().inverseCumulativeProbability((cell + 0.5) / cells);
+    }
+
+    private static double rf(double rm, double lowest, double highest) {
+        return 1 / (1 + Math.pow(10, Math.max(lowest, Math.min(highest, rm))));
+    }
+
+    @Test
+    void a_blend_that_can_be_reckoned_goes_before_a_bottle_of_which_nothing_is_known() {
+        assertThat(next(Shipped.caseIn(Path.of("docs/examples/tag-dye.yaml")), 100)
+                        .prospects())
+                .extracting(prospect -> prospect.strip().eluent().name())
+                .containsSubsequence("toluene + ethyl acetate 4:1", "ethanol")
+                .containsSubsequence("heptane + ethyl acetate 4:1", "ethanol");
     }
 
     private static Strip strip(Case written, Prospect drawn, double plum, double sand) {
