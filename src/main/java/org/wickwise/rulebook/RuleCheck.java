@@ -28,11 +28,7 @@ public final class RuleCheck {
     private RuleCheck(Rulebook book) {
         this.book = book;
         this.looked = book.own().isEmpty() ? book.rules() : book.own().rules();
-        this.drawn = book.rules().stream()
-                .flatMap(rule -> rule.then().stream())
-                .flatMap(then -> Spoken.drawnBy(then).stream())
-                .collect(Collectors.toUnmodifiableSet());
-        book.rules().forEach(rule -> shapes.put(rule, RuleShape.of(rule)));
+        this.drawn = looked.isEmpty() ? Set.of() : drawnIn(book);
     }
 
     /** Of the own rules where there are some, or else of the shipped ones; in the order of the files. */
@@ -43,6 +39,13 @@ public final class RuleCheck {
         check.looked.forEach(check::beside);
         check.unused();
         return check.found.stream().sorted(Comparator.comparing(Problem::place)).toList();
+    }
+
+    private static Set<Spoken> drawnIn(Rulebook book) {
+        return book.rules().stream()
+                .flatMap(rule -> rule.then().stream())
+                .flatMap(then -> Spoken.drawnBy(then).stream())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private void trouble(RuleTrouble trouble, Place place, String words, String what, String expected, String way) {
@@ -86,12 +89,12 @@ public final class RuleCheck {
 
     /** A rule beside the others: another that says the same, or the opposite. */
     private void beside(Rule rule) {
-        RuleShape shape = shapes.get(rule);
+        RuleShape shape = shapeOf(rule);
         for (Rule other : book.rules()) {
             if (other.id().equals(rule.id()) || isTold(other, rule)) {
                 continue;
             }
-            RuleShape otherShape = shapes.get(other);
+            RuleShape otherShape = shapeOf(other);
             if (shape.saysTheSameAs(otherShape)) {
                 trouble(
                         RuleTrouble.SAYS_THE_SAME,
@@ -113,6 +116,10 @@ public final class RuleCheck {
                                 : "switch the other off, or write `in place of: " + other.id() + "` in yours");
             }
         }
+    }
+
+    private RuleShape shapeOf(Rule rule) {
+        return shapes.computeIfAbsent(rule, RuleShape::of);
     }
 
     /** Two shipped rules are told of once. */

@@ -1,8 +1,11 @@
 package org.wickwise.rulebook;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.wickwise.text.Problem;
@@ -26,11 +29,21 @@ final class SelfDenial {
         SelfDenial denial = new SelfDenial(book);
         Set<String> ownNames = new HashSet<>(book.own().ruleNames());
         List<Problem> found = new ArrayList<>();
-        for (Rule rule : book.rules()) {
+        for (Rule rule : denial.rulesToAsk(book)) {
             circle(rule, denial, ownNames.contains(rule.id()) || ownNames.isEmpty())
                     .ifPresent(found::add);
         }
         return found;
+    }
+
+    /** All of a shipped book; beside it, which is sound by itself, what rests on own rules. */
+    private Collection<Rule> rulesToAsk(Rulebook book) {
+        if (book.own().isEmpty()) {
+            return book.rules();
+        }
+        Map<String, Rule> resting = new LinkedHashMap<>();
+        own.forEach(rule -> circles.restingOn(rule).forEach(other -> resting.put(other.id(), other)));
+        return resting.values();
     }
 
     private static Optional<Problem> circle(Rule rule, SelfDenial denial, boolean isToBlame) {
