@@ -76,7 +76,7 @@ class RuleCheckTest {
 
     @Test
     void names_are_told_apart_and_a_shipped_rule_is_replaced_only_in_so_many_words() throws IOException {
-        rule("hood", "E contains water", "caution on handling about E");
+        rule("hood", "E contains water", "caution on ventilation about E");
         assertThat(findings()).extracting(Problem::code).containsExactly("same-name");
         Files.writeString(
                 folder.resolve("hood.yaml"),
