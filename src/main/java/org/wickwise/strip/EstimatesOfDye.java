@@ -29,6 +29,7 @@ final class EstimatesOfDye {
     private final Grounds grounds;
     private final RetentionScales scales;
     private final Map<Eluent, Estimate> reckoned = new HashMap<>();
+    private final Map<RetentionScale, Readings> placed = new HashMap<>();
 
     /**
      * Everything the answers hang on.
@@ -99,7 +100,7 @@ final class EstimatesOfDye {
 
     private Estimate onScale(Eluent eluent, RetentionScale scale, Position where) {
         Dye dye = grounds.dye();
-        Readings readings = Readings.of(scale, grounds.measured());
+        Readings readings = placed.computeIfAbsent(scale, any -> Readings.of(scale, grounds.measured()));
         if (readings.isEmpty()) {
             return new NotReckoned("no strip shows " + dye + " in an eluent that can be compared with " + eluent);
         }

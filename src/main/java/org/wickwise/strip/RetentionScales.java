@@ -2,9 +2,12 @@ package org.wickwise.strip;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.EluentStrength;
 import org.wickwise.substance.Solvent;
@@ -22,6 +25,7 @@ final class RetentionScales {
 
     private final StationaryPhase phase;
     private final Optional<RetentionScale> strength;
+    private final Map<Pair, RetentionScale> ofPairs = new HashMap<>();
 
     RetentionScales(StationaryPhase phase) {
         this.phase = phase;
@@ -46,23 +50,25 @@ final class RetentionScales {
     List<RetentionScale> of(Eluent eluent, Collection<Eluent> run) {
         List<RetentionScale> scales = new ArrayList<>();
         if (isAdsorbent()) {
-            pairOf(eluent).ifPresent(pair -> scales.add(RetentionScale.ofLogarithm(pair.weak(), pair.strong())));
+            pairOf(eluent).ifPresent(pair -> scales.add(ofPair(pair, RetentionScale::ofLogarithm)));
             strength.ifPresent(scales::add);
         }
         if (isReversed()) {
-            pairOf(eluent)
-                    .ifPresentOrElse(
-                            pair -> scales.add(RetentionScale.ofShare(pair.weak(), pair.strong())), () -> run.stream()
-                                    .filter(blend -> eluent.isNeat()
-                                            && blend.contains(
-                                                    eluent.parts().get(0).solvent()))
-                                    .map(this::pairOf)
-                                    .flatMap(Optional::stream)
-                                    .distinct()
-                                    .sorted((one, other) -> one.toString().compareTo(other.toString()))
-                                    .forEach(pair -> scales.add(RetentionScale.ofShare(pair.weak(), pair.strong()))));
+            pairOf(eluent).ifPresentOrElse(pair -> scales.add(ofPair(pair, RetentionScale::ofShare)), () -> run.stream()
+                    .filter(blend -> eluent.isNeat()
+                            && blend.contains(eluent.parts().get(0).solvent()))
+                    .map(this::pairOf)
+                    .flatMap(Optional::stream)
+                    .distinct()
+                    .sorted((one, other) -> one.toString().compareTo(other.toString()))
+                    .forEach(pair -> scales.add(ofPair(pair, RetentionScale::ofShare))));
         }
         return scales;
+    }
+
+    /** The scale of a pair, the same one each time. */
+    private RetentionScale ofPair(Pair pair, BiFunction<Solvent, Solvent, RetentionScale> law) {
+        return ofPairs.computeIfAbsent(pair, any -> law.apply(pair.weak(), pair.strong()));
     }
 
     /** Two solvents in the order of their strength. */
