@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
+import org.wickwise.text.ProblemsFound;
 import org.wickwise.why.WhyNot;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,15 +38,13 @@ final class WhyNotCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
     private Path caseFile;
 
-    @Parameters(index = "1", paramLabel = "WHAT", description = "what is asked about, in quotes")
-    private String what;
-
     @Parameters(
-            index = "2",
-            arity = "0..1",
-            paramLabel = "LABEL",
-            description = "the label of a line of the answer, to see its reason as a tree")
-    private Optional<String> label;
+            index = "1..*",
+            arity = "1..*",
+            paramLabel = "WHAT [LABEL]",
+            description =
+                    "what is asked about, and behind it the label of a line of the answer to see its reason as a tree")
+    private List<String> words;
 
     @Option(
             names = "--as",
@@ -64,8 +63,26 @@ final class WhyNotCommand implements Callable<Integer> {
     public Integer call() {
         Desk desk = Desk.of(caseFile, rules.folder());
         Plan plan = desk.plan();
-        List<PlanLine> lines = new WhyNot(plan, desk.judge(), desk.planner()).to(what, caseFile.toString());
-        String title = "Why not " + what + "?";
-        return Printed.ending(Printed.linesOrOne(title, lines, label, caseFile, form), spec);
+        WhyNot whyNot = new WhyNot(plan, desk.judge(), desk.planner());
+        Asked asked = asked(whyNot);
+        String title = "Why not " + asked.what() + "?";
+        return Printed.ending(Printed.linesOrOne(title, asked.lines(), asked.label(), caseFile, form), spec);
+    }
+
+    /** What is asked about, with its answer. */
+    private record Asked(String what, List<PlanLine> lines, Optional<String> label) {}
+
+    /** All the words are what is asked about, or all but the last, which is then a label; quotes may be left out. */
+    private Asked asked(WhyNot whyNot) {
+        String all = String.join(" ", words);
+        try {
+            return new Asked(all, whyNot.to(all, caseFile.toString()), Optional.empty());
+        } catch (ProblemsFound unknown) {
+            if (words.size() == 1) {
+                throw unknown;
+            }
+            String what = String.join(" ", words.subList(0, words.size() - 1));
+            return new Asked(what, whyNot.to(what, caseFile.toString()), Optional.of(words.get(words.size() - 1)));
+        }
     }
 }

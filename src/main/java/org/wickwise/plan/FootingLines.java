@@ -46,8 +46,14 @@ final class FootingLines {
     }
 
     private void footing() {
-        List<String> seen =
-                poured.stream().filter(judgement::tried).map(Eluent::name).toList();
+        List<String> seen = poured.stream()
+                .filter(eluent -> judgement.tried(eluent) && !judgement.triedElsewhereOnly(eluent))
+                .map(Eluent::name)
+                .toList();
+        List<String> elsewhere = poured.stream()
+                .filter(judgement::triedElsewhereOnly)
+                .map(Eluent::name)
+                .toList();
         List<String> reckoned = poured.stream()
                 .filter(eluent -> !judgement.tried(eluent))
                 .map(Eluent::name)
@@ -56,6 +62,10 @@ final class FootingLines {
             return;
         }
         String text = "Observed on strips: " + (seen.isEmpty() ? "nothing" : String.join("; ", seen))
+                + (elsewhere.isEmpty()
+                        ? ""
+                        : ". Seen on another stationary phase only, so a guess on this one: "
+                                + String.join("; ", elsewhere))
                 + ". Remembered from earlier strips: nothing. Estimated, not tried: "
                 + (reckoned.isEmpty() ? "nothing" : String.join("; ", reckoned)) + ".";
         List<Reason> grounds = new ArrayList<>();

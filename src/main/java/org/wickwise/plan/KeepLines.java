@@ -88,16 +88,18 @@ final class KeepLines {
                         + percent(flask.recovery().orElseThrow());
     }
 
-    /** ", tubes 6 to 9 of 7.1 mL". */
+    /** ", whole tubes 6 to 9 of 7.1 mL": those that lie wholly within; one across an end is neither pure nor lost. */
     private String tubes(double from, double to) {
         OptionalDouble columnVolume = column.columnVolumeMillilitres();
         if (tubeMillilitres.isEmpty() || columnVolume.isEmpty()) {
             return "";
         }
         double perTube = columnVolume.getAsDouble() / tubeMillilitres.getAsDouble();
-        long first = (long) Math.floor(from * perTube) + 1;
-        long last = Math.max(first, (long) Math.ceil(to * perTube));
-        String tubes = first == last ? ", tube " + first : ", tubes " + first + " to " + last;
+        long first = (long) Math.ceil(from * perTube) + 1;
+        long last = (long) Math.floor(to * perTube);
+        String tubes = last < first
+                ? ", less than a tube"
+                : first == last ? ", whole tube " + first : ", whole tubes " + first + " to " + last;
         return tubes + " of " + Numbers.poured(tubeMillilitres.getAsDouble()) + " mL";
     }
 

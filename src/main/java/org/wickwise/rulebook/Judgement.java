@@ -102,6 +102,14 @@ public record Judgement(
                         movement -> !movement.isReckoned() && movement.eluent().equals(eluent));
     }
 
+    /** Whether strips were run in this eluent, and none of them on the stationary phase of the column. */
+    public boolean triedElsewhereOnly(Eluent eluent) {
+        return tried(eluent)
+                && judged.strips().stream()
+                        .filter(strip -> strip.eluent().equals(eluent))
+                        .noneMatch(strip -> strip.phase().equals(judged.column().phase()));
+    }
+
     public double limit(String name) {
         return limits.get(name).value();
     }
