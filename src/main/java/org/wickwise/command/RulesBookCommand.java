@@ -57,10 +57,11 @@ final class RulesBookCommand implements Callable<Integer> {
     public Integer call() {
         Path home = Workbench.home();
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
-        Rulebook book = Rulebook.read(home.resolve("rules"), folder, data);
+        Rulebook book = Rulebook.read(home.resolve("rules"), folder.map(Workbench::named), data);
         List<RuleExample> examples =
                 new ArrayList<>(RuleExamplesReader.read(home.resolve("rules/examples"), "rules/examples", data));
-        folder.map(own -> own.resolve("examples"))
+        folder.map(Workbench::named)
+                .map(own -> own.resolve("examples"))
                 .filter(Files::isDirectory)
                 .ifPresent(own -> examples.addAll(RuleExamplesReader.read(own, own.toString(), data)));
         String markdown = RuleBookText.of(book, examples);

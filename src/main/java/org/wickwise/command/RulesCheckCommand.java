@@ -53,7 +53,8 @@ final class RulesCheckCommand implements Callable<Integer> {
         SolventData data = SolventDataReader.read(Workbench.home().resolve("solvent-data"));
         List<Problem> findings = told(data);
         if (watch) {
-            SavedFiles.whenever(folder.orElse(Workbench.home().resolve("rules")), () -> told(data));
+            SavedFiles.whenever(
+                    folder.map(Workbench::named).orElse(Workbench.home().resolve("rules")), () -> told(data));
         }
         return findings.isEmpty() ? ExitCodes.PLANNED : ExitCodes.BAD_INPUT;
     }
@@ -73,7 +74,7 @@ final class RulesCheckCommand implements Callable<Integer> {
 
     private List<Problem> findings(SolventData data) {
         try {
-            Rulebook book = Rulebook.read(Workbench.home().resolve("rules"), folder, data);
+            Rulebook book = Rulebook.read(Workbench.home().resolve("rules"), folder.map(Workbench::named), data);
             List<Problem> findings = new ArrayList<>(RuleCheck.of(book));
             if (gaps && findings.isEmpty()) {
                 findings.addAll(RuleGaps.of(Judge.of(book, data, Workbench.compiledRules())));

@@ -39,7 +39,9 @@ final class RulesTryCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Judge judge = Workbench.in(Workbench.home(), folder).judge();
-        Path place = folder.orElse(Workbench.home().resolve("rules")).resolve(EXAMPLES);
+        Path place = folder.map(Workbench::named)
+                .orElse(Workbench.home().resolve("rules"))
+                .resolve(EXAMPLES);
         String shownAs = folder.map(Path::toString).orElse("rules") + "/" + EXAMPLES;
         List<RuleExample> examples =
                 Files.isDirectory(place) ? RuleExamplesReader.read(place, shownAs, judge.data()) : List.of();

@@ -43,7 +43,7 @@ public final class Workbench {
      */
     static Workbench in(Path home, Optional<Path> ownRules) {
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
-        Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules, data);
+        Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules.map(Workbench::named), data);
         return new Workbench(data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
     }
 
@@ -66,8 +66,8 @@ public final class Workbench {
     static Desk deskFor(Path caseFile, Optional<Path> ownRules) {
         Path home = home();
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
-        Case written = CaseReader.read(fileNamed(caseFile, home), data);
-        Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules, data);
+        Case written = CaseReader.read(named(caseFile), data);
+        Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules.map(Workbench::named), data);
         return new Desk(written, data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
     }
 
@@ -87,8 +87,9 @@ public final class Workbench {
         return planner.plan(judge.judge(written));
     }
 
-    private static Path fileNamed(Path caseFile, Path home) {
-        Path beside = home.resolve(caseFile);
-        return !Files.exists(caseFile) && Files.exists(beside) ? beside : caseFile;
+    /** A file or folder as it was named, or the one of that name beside the program. */
+    static Path named(Path path) {
+        Path beside = home().resolve(path);
+        return !Files.exists(path) && Files.exists(beside) ? beside : path;
     }
 }

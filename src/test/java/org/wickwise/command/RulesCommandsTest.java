@@ -1,0 +1,82 @@
+package org.wickwise.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wickwise.report.HtmlPage;
+
+/** The commands about rules, as an instructor types them. */
+class RulesCommandsTest {
+
+    private static final String OWN = "docs/examples/harbour-school-rules";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void vanished_cautions_have_to_be_accepted_with_a_word() {
+        CommandLineRun shown = CommandLineRun.of("rules", "impact", OWN);
+        assertThat(shown.code()).isEqualTo(ExitCodes.REFUSED);
+        assertThat(shown.out()).startsWith("A caution vanishes: ").contains("--cautions-may-vanish");
+        CommandLineRun accepted = CommandLineRun.of("rules", "impact", OWN, "--cautions-may-vanish");
+        assertThat(accepted.code()).isEqualTo(ExitCodes.PLANNED);
+        assertThat(accepted.out()).startsWith("A caution vanishes: ");
+    }
+
+    @Test
+    void rules_that_are_the_same_as_before_change_nothing() {
+        CommandLineRun run = CommandLineRun.of("rules", "impact", OWN, "--against", OWN);
+        assertThat(run.code()).isEqualTo(ExitCodes.PLANNED);
+        assertThat(run.out()).contains(" 0 lose a caution, 0 have no plan any more, 0 have another plan");
+    }
+
+    @Test
+    void a_finding_shows_the_line_with_carets_under_the_words() throws IOException {
+        Files.writeString(
+                folder.resolve("ours.yaml"),
+                "layer: ours\nabout: Ours.\nrules:\n  - rule: ours\n    when: [E contians water]\n"
+                        + "    then: [caution on handling about E]\n    because: So.\n    source: ours\n");
+        CommandLineRun run = CommandLineRun.of("rules", "check", folder.toString());
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.out())
+                .contains(
+                        "ours.yaml:5: [unknown-sentence]",
+                        "      when: [E contians water]\n             ^^^^^^^^^^^^^^^^\n",
+                        "did you mean: `E contains water`?",
+                        "1 finding in ");
+    }
+
+    @Test
+    void an_example_that_does_not_hold_is_explained() throws IOException {
+        Files.createDirectories(folder.resolve("examples"));
+        Files.copy(Path.of(OWN, "smell.yaml"), folder.resolve("smell.yaml"));
+        String example = Files.readString(Path.of(OWN, "examples/smell.yaml"));
+        Files.writeString(
+                folder.resolve("examples/smell.yaml"), example.replace("silent: {setting: college}", "silent: {}"));
+        CommandLineRun run = CommandLineRun.of("rules", "try", folder.toString());
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.out())
+                .contains("fires where its example", "smells through the whole corridor")
+                .contains("1 of 4 examples does not hold.");
+    }
+
+    @Test
+    void the_book_holds_every_rule_with_its_reason_and_says_which_are_ones_own() {
+        String book = CommandLineRun.of("rules", "book", OWN).out();
+        assertThat(book)
+                .contains("### no-strong-smell-without-a-hood", "*A rule of your own.*")
+                .contains("### stays-by-rf", "- the Rf of D in E is at most the staying limit")
+                .contains("## Limits", "## Switched off", "- alcohol-heats-the-bed: our columns are packed wet");
+    }
+
+    @Test
+    void nothing_a_person_wrote_becomes_markup() {
+        assertThat(HtmlPage.of("a <b>", "# A\n\n<script>alert(1)</script>\n"))
+                .contains("<title>a &lt;b></title>", "&lt;script&gt;")
+                .doesNotContain("<script>");
+    }
+}
