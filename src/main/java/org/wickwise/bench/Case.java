@@ -3,6 +3,7 @@ package org.wickwise.bench;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.wickwise.column.Column;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
@@ -33,6 +34,17 @@ public record Case(
 
     public static final int FEWEST_DYES = 2;
     public static final int MOST_DYES = 8;
+
+    /**
+     * The same case with one of its strips in the place of another.
+     *
+     * @param after empty to leave the strip out
+     */
+    public Case with(Strip before, Optional<Strip> after) {
+        return with(strips.stream()
+                .flatMap(strip -> strip.equals(before) ? after.stream() : Stream.of(strip))
+                .toList());
+    }
 
     /** The same case with other strips. */
     public Case with(List<Strip> others) {

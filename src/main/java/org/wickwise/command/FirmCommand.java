@@ -1,6 +1,5 @@
 package org.wickwise.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -30,8 +29,8 @@ final class FirmCommand implements Callable<Integer> {
 
     private static final int MOST_REDRAWS = 1_000_000;
 
-    @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
-    private Path caseFile;
+    @Mixin
+    private CaseAsked asked;
 
     @Parameters(
             index = "1",
@@ -54,16 +53,6 @@ final class FirmCommand implements Callable<Integer> {
             description = "where the random errors begin (default: ${DEFAULT-VALUE})")
     private long seed;
 
-    @Option(
-            names = "--as",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
-    private Form form;
-
-    @Mixin
-    private OwnRulesOption rules;
-
     @Spec
     private CommandSpec spec;
 
@@ -74,10 +63,10 @@ final class FirmCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "--redraws is " + redraws + "; expected 1 to " + MOST_REDRAWS + ", such as --redraws 2000");
         }
-        Desk desk = Desk.of(caseFile, rules.folder());
+        Desk desk = asked.desk();
         Firmness firmness = Firmness.of(desk.judge(), desk.planner(), desk.written(), redraws, seed);
         List<PlanLine> lines = FirmLines.of(firmness);
         String title = "How firm: " + firmness.judgement().judged().title();
-        return Printed.ending(Printed.linesOrOne(title, lines, label, caseFile, form), spec);
+        return asked.answered(title, lines, label, spec);
     }
 }

@@ -1,6 +1,5 @@
 package org.wickwise.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,7 +11,6 @@ import org.wickwise.why.NeededLines;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -36,8 +34,8 @@ import picocli.CommandLine.Spec;
         })
 final class NeededCommand implements Callable<Integer> {
 
-    @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
-    private Path caseFile;
+    @Mixin
+    private CaseAsked asked;
 
     @Parameters(index = "1", paramLabel = "WISH", description = "what is wished for, in quotes")
     private String wish;
@@ -49,26 +47,16 @@ final class NeededCommand implements Callable<Integer> {
             description = "the label of a line of the answer, to see its reason as a tree")
     private Optional<String> label;
 
-    @Option(
-            names = "--as",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
-    private Form form;
-
-    @Mixin
-    private OwnRulesOption rules;
-
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Desk desk = Desk.of(caseFile, rules.folder());
+        Desk desk = asked.desk();
         Judgement written = desk.judge().judge(desk.written());
         Aim aim = AimReader.read(wish, written, desk.data());
         List<PlanLine> lines = NeededLines.of(written, desk.judge(), desk.planner(), aim);
         String title = "What would have to be different, so that " + aim.words() + "?";
-        return Printed.ending(Printed.linesOrOne(title, lines, label, caseFile, form), spec);
+        return asked.answered(title, lines, label, spec);
     }
 }

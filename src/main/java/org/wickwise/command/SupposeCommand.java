@@ -1,7 +1,7 @@
 package org.wickwise.command;
 
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
@@ -11,7 +11,6 @@ import org.wickwise.why.SuppositionReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -33,33 +32,23 @@ import picocli.CommandLine.Spec;
         })
 final class SupposeCommand implements Callable<Integer> {
 
-    @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
-    private Path caseFile;
+    @Mixin
+    private CaseAsked asked;
 
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "CHANGE", description = "what is supposed, in quotes")
     private List<String> changes;
-
-    @Option(
-            names = "--as",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
-    private Form form;
-
-    @Mixin
-    private OwnRulesOption rules;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Desk desk = Desk.of(caseFile, rules.folder());
+        Desk desk = asked.desk();
         Supposition supposition = SuppositionReader.read(
                 changes, desk.written(), desk.judge().rulebook().limits(), desk.data());
         Plan after = desk.planner().plan(desk.judge().judge(supposition.supposed(), supposition.limits()));
         List<PlanLine> lines = Comparison.of(desk.plan(), after, desk.judge().objections(after.judgement()));
         String title = "Suppose: " + String.join("; ", changes);
-        return Printed.ending(Printed.lines(title, lines, form), spec);
+        return asked.answered(title, lines, Optional.empty(), spec);
     }
 }

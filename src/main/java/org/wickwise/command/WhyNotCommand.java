@@ -1,6 +1,5 @@
 package org.wickwise.command;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -11,7 +10,6 @@ import org.wickwise.why.WhyNot;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -35,8 +33,8 @@ import picocli.CommandLine.Spec;
         })
 final class WhyNotCommand implements Callable<Integer> {
 
-    @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
-    private Path caseFile;
+    @Mixin
+    private CaseAsked asked;
 
     @Parameters(
             index = "1..*",
@@ -46,43 +44,32 @@ final class WhyNotCommand implements Callable<Integer> {
                     "what is asked about, and behind it the label of a line of the answer to see its reason as a tree")
     private List<String> words;
 
-    @Option(
-            names = "--as",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
-    private Form form;
-
-    @Mixin
-    private OwnRulesOption rules;
-
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        Desk desk = Desk.of(caseFile, rules.folder());
+        Desk desk = asked.desk();
         Plan plan = desk.plan();
         WhyNot whyNot = new WhyNot(plan, desk.judge(), desk.planner());
-        Asked asked = asked(whyNot);
-        String title = "Why not " + asked.what() + "?";
-        return Printed.ending(Printed.linesOrOne(title, asked.lines(), asked.label(), caseFile, form), spec);
+        Answer answer = answer(whyNot);
+        return asked.answered("Why not " + answer.what() + "?", answer.lines(), answer.label(), spec);
     }
 
     /** What is asked about, with its answer. */
-    private record Asked(String what, List<PlanLine> lines, Optional<String> label) {}
+    private record Answer(String what, List<PlanLine> lines, Optional<String> label) {}
 
     /** All the words are what is asked about, or all but the last, which is then a label; quotes may be left out. */
-    private Asked asked(WhyNot whyNot) {
+    private Answer answer(WhyNot whyNot) {
         String all = String.join(" ", words);
         try {
-            return new Asked(all, whyNot.to(all, caseFile.toString()), Optional.empty());
+            return new Answer(all, whyNot.to(all, asked.file()), Optional.empty());
         } catch (ProblemsFound unknown) {
             if (words.size() == 1) {
                 throw unknown;
             }
             String what = String.join(" ", words.subList(0, words.size() - 1));
-            return new Asked(what, whyNot.to(what, caseFile.toString()), Optional.of(words.get(words.size() - 1)));
+            return new Answer(what, whyNot.to(what, asked.file()), Optional.of(words.get(words.size() - 1)));
         }
     }
 }

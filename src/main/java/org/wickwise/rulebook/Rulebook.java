@@ -84,7 +84,7 @@ public record Rulebook(
     /** @throws ProblemsFound with every problem of the folder, also of rules that would never come to an end */
     Rulebook beside(Path folder, SolventData data) {
         Problems problems = new Problems();
-        return beside(OwnRulesReader.ofFolder(folder, this, problems), data, problems);
+        return beside(new OwnRulesReader(OwnFolder.at(folder), this, problems), data, problems);
     }
 
     /**
@@ -95,7 +95,7 @@ public record Rulebook(
      */
     Rulebook besideTexts(Map<String, String> texts, SolventData data) {
         Problems problems = new Problems();
-        return beside(OwnRulesReader.ofTexts(texts, this, problems), data, problems);
+        return beside(new OwnRulesReader(OwnFolder.of(texts), this, problems), data, problems);
     }
 
     private Rulebook beside(OwnRulesReader reader, SolventData data, Problems problems) {

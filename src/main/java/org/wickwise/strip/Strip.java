@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.StationaryPhase;
@@ -53,15 +54,20 @@ public record Strip(
                 place);
     }
 
-    /** The same strip without what was seen between this dye and others; it was seen of another reading. */
-    public Strip withoutGapsOf(Dye dye) {
+    /**
+     * The same strip with one dye elsewhere. What shared its spot stays, and what was seen between it and others is left out:
+     * that was seen of another reading.
+     */
+    public Strip moved(Dye dye, Spot.Position position) {
         return new Strip(
                 eluent,
                 phase,
                 replicate,
                 frontMillimetres,
                 rulerDivisionMillimetres,
-                spots,
+                spots.stream()
+                        .flatMap(spot -> spot.dyes().contains(dye) ? placedApart(spot, dye, position) : Stream.of(spot))
+                        .toList(),
                 gaps.stream()
                         .filter(gap -> !gap.ahead().equals(dye) && !gap.behind().equals(dye))
                         .toList(),
@@ -70,6 +76,24 @@ public record Strip(
                 atTheEdge,
                 notSeen,
                 place);
+    }
+
+    private static Stream<Spot> placedApart(Spot spot, Dye dye, Spot.Position position) {
+        List<Dye> others =
+                spot.dyes().stream().filter(other -> !other.equals(dye)).toList();
+        Spot moved = new Spot(List.of(dye), position, spot.place());
+        return others.isEmpty() ? Stream.of(moved) : Stream.of(moved, new Spot(others, spot.position(), spot.place()));
+    }
+
+    /**
+     * Where a spot of this Rf lies on this strip: in millimetres where its front is known.
+     *
+     * @param retardationFactor 0 to 1
+     */
+    public Spot.Position positionAt(double retardationFactor) {
+        return frontMillimetres.isPresent()
+                ? new Spot.Travelled(retardationFactor * frontMillimetres.getAsDouble())
+                : new Spot.Quoted(retardationFactor);
     }
 
     public Optional<Spot> spotOf(Dye dye) {

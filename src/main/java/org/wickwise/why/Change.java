@@ -86,7 +86,7 @@ public sealed interface Change {
                             && other.place().equals(strip.place()))
                     .findFirst()
                     .orElseThrow();
-            return SuppositionReader.moved(written, there, dye, SuppositionReader.at(retardationFactor(), there));
+            return written.with(there, Optional.of(there.moved(dye, there.positionAt(retardationFactor()))));
         }
 
         /** One step nearer to the reading as written; empty when the next step is no nearer. */

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.Setting;
 import org.wickwise.column.Column;
@@ -147,7 +146,7 @@ public final class SuppositionReader {
                     "suppose another reading");
             return Optional.empty();
         }
-        return Optional.of(asRf ? at(number, strip) : new Spot.Travelled(number));
+        return Optional.of(asRf ? strip.positionAt(number) : new Spot.Travelled(number));
     }
 
     private interface Placing {
@@ -168,49 +167,13 @@ public final class SuppositionReader {
                     "suppose the whole strip: `without the strip in ...` and `a strip in ...: ...`");
             return;
         }
-        placing.on(strip.get()).ifPresent(position -> supposed = moved(supposed, strip.get(), dye.get(), position));
-    }
-
-    /** The case with one dye elsewhere on one of its strips; what shared its spot stays. */
-    static Case moved(Case of, Strip strip, Dye dye, Spot.Position position) {
-        List<Strip> strips = of.strips().stream()
-                .map(one -> one.equals(strip) ? moved(one, dye, position) : one)
-                .toList();
-        return of.with(strips);
-    }
-
-    private static Strip moved(Strip strip, Dye dye, Spot.Position position) {
-        List<Spot> spots = strip.spots().stream()
-                .flatMap(spot -> spot.dyes().contains(dye) ? placedApart(spot, dye, position) : Stream.of(spot))
-                .toList();
-        return strip.with(strip.frontMillimetres(), spots);
-    }
-
-    /** Where a spot of this Rf lies on a strip. */
-    static Spot.Position at(double retardationFactor, Strip strip) {
-        OptionalDouble front = strip.frontMillimetres();
-        return front.isPresent()
-                ? new Spot.Travelled(retardationFactor * front.getAsDouble())
-                : new Spot.Quoted(retardationFactor);
-    }
-
-    private static Stream<Spot> placedApart(Spot spot, Dye dye, Spot.Position position) {
-        List<Dye> others =
-                spot.dyes().stream().filter(other -> !other.equals(dye)).toList();
-        Spot moved = new Spot(List.of(dye), position, spot.place());
-        return others.isEmpty() ? Stream.of(moved) : Stream.of(moved, new Spot(others, spot.position(), spot.place()));
+        placing.on(strip.get())
+                .ifPresent(
+                        position -> replace(strip.get(), Optional.of(strip.get().moved(dye.get(), position))));
     }
 
     private void replace(Strip before, Optional<Strip> after) {
-        List<Strip> strips = new ArrayList<>();
-        for (Strip strip : supposed.strips()) {
-            if (strip.equals(before)) {
-                after.ifPresent(strips::add);
-            } else {
-                strips.add(strip);
-            }
-        }
-        supposed = supposed.with(strips);
+        supposed = supposed.with(before, after);
     }
 
     private void removeStrip(int replicate, String eluentName) {

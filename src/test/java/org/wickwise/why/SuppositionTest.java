@@ -12,10 +12,13 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wickwise.Shipped;
 import org.wickwise.bench.Case;
+import org.wickwise.bench.CaseReader;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.Planner;
+import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judge;
+import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.LaidOutCase;
 import org.wickwise.text.ProblemsFound;
 
@@ -64,6 +67,32 @@ class SuppositionTest {
                     .containsExactlyInAnyOrderElementsOf(
                             JUDGE.judge(written).reasons().keySet());
         }
+    }
+
+    @Test
+    void a_dye_that_is_read_elsewhere_takes_no_old_look_at_its_gaps_with_it() {
+        Case watched = CaseReader.parse(
+                "watched.yaml",
+                """
+                title: watched (invented)
+                mixture: {dyes: [{name: red, class: neutral}, {name: blue, class: neutral}]}
+                column: {stationary phase: silica}
+                setting: college
+                strips:
+                  - solvent: ethyl acetate
+                    Rf: {red: 0.43, blue: 0.4}
+                    gaps: [{ahead: red, behind: blue, looks: touching}]
+                """,
+                Shipped.data());
+        Judgement before = JUDGE.judge(watched);
+        Supposition apart = supposition(watched, List.of("blue in ethyl acetate at Rf 0.05"));
+        Judgement after = JUDGE.judge(apart.supposed(), apart.limits());
+        assertThat(before.all(Conclusion.Between.class))
+                .extracting(Conclusion.Between::separation)
+                .containsExactly(Conclusion.Separation.TOUCHING);
+        assertThat(after.all(Conclusion.Between.class))
+                .extracting(Conclusion.Between::separation)
+                .containsExactly(Conclusion.Separation.PARTED);
     }
 
     @Test
