@@ -151,7 +151,7 @@ final class Objected {
         if (objection.further().isEmpty()) {
             return asked + ", " + silence;
         }
-        return asked + "; " + inShort(objection.further().get(0), eluent, silence);
+        return asked + ", for which " + inShort(objection.further().get(0), eluent, silence);
     }
 
     /** The Rf behind a statement of what a dye does, where it was measured. */
