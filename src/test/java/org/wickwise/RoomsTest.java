@@ -22,7 +22,19 @@ import org.junit.jupiter.api.Test;
 class RoomsTest {
 
     private static final List<String> ROOMS = List.of(
-            "text", "reason", "substance", "strip", "column", "bench", "rulebook", "plan", "why", "report", "command");
+            "text",
+            "reason",
+            "substance",
+            "strip",
+            "column",
+            "bench",
+            "notebook",
+            "rulebook",
+            "plan",
+            "why",
+            "lesson",
+            "report",
+            "command");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

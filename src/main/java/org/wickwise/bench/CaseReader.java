@@ -1,7 +1,6 @@
 package org.wickwise.bench;
 
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +15,7 @@ import org.wickwise.substance.NamesOfTheTable;
 import org.wickwise.substance.Shelf;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.DateField;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
@@ -29,8 +29,10 @@ import org.wickwise.text.YamlFile;
 /** Reads a case file; every problem of the file is told at once, each with its line and the way out. */
 public final class CaseReader {
 
-    private static final Set<String> CASE_KEYS =
+    /** What may stand at the top of a case. */
+    public static final Set<String> KEYS =
             Set.of("title", "source", "note", "mixture", "column", "setting", "date", "shelf", "strips on", "strips");
+
     private static final Set<String> MIXTURE_KEYS =
             Set.of("name", "note", "dyes", "fades in light", "load mg", "load mL");
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
@@ -39,6 +41,7 @@ public final class CaseReader {
     private static final double MOST_MILLILITRES = 10_000;
 
     private SolventData data;
+    private boolean stripsExpected = true;
     private final Problems problems = new Problems();
 
     private CaseReader(SolventData data) {
@@ -60,15 +63,29 @@ public final class CaseReader {
         return new CaseReader(data).caseIn(root);
     }
 
+    /**
+     * A case before anybody ran a strip: as a case, but `strips` may be missing.
+     *
+     * @throws ProblemsFound with every problem of the group of keys
+     */
+    public static Case beforeStrips(Mapping root, SolventData data) {
+        return new CaseReader(data).beforeStrips().caseIn(root);
+    }
+
+    private CaseReader beforeStrips() {
+        stripsExpected = false;
+        return this;
+    }
+
     private Case caseIn(Mapping root) {
-        Fields fields = Fields.of(root, "a case", CASE_KEYS, problems);
+        Fields fields = Fields.of(root, "a case", KEYS, problems);
         Shelf shelf = new CaseShelf(data, problems).shelf(fields);
         data = data.with(shelf.ownValues());
         Fields mixture = inner(fields, "mixture", "a mixture", MIXTURE_KEYS);
         List<Dye> dyes = dyes(mixture);
         Optional<Column> column = column(inner(fields, "column", "a column", ColumnReader.KEYS));
         Optional<Setting> setting = setting(fields);
-        Optional<LocalDate> date = date(fields);
+        Optional<LocalDate> date = DateField.in(fields, "date", problems);
         Optional<StationaryPhase> stripPhase =
                 fields.has("strips on") ? phase(fields, "strips on") : column.map(Column::phase);
         List<Strip> strips = strips(fields, shelf, dyes, stripPhase);
@@ -89,6 +106,30 @@ public final class CaseReader {
                 CaseShelf.restocked(shelf, data),
                 date,
                 strips);
+    }
+
+    /**
+     * The strips of a mixture, whatever they were run for: as a case, but `title`, `column` and `setting` may be missing,
+     * and `strips on` is asked for where there is no column.
+     *
+     * @throws ProblemsFound with every problem of the group of keys
+     */
+    public static StripSet stripSet(Mapping root, SolventData data) {
+        return new CaseReader(data).beforeStrips().stripSetIn(root);
+    }
+
+    private StripSet stripSetIn(Mapping root) {
+        Fields fields = Fields.of(root, "a set of strips", KEYS, problems);
+        Shelf shelf = new CaseShelf(data, problems).shelf(fields);
+        data = data.with(shelf.ownValues());
+        Fields mixture = inner(fields, "mixture", "a mixture", MIXTURE_KEYS);
+        List<Dye> dyes = dyes(mixture);
+        Optional<StationaryPhase> phase = fields.has("strips on") || !fields.has("column")
+                ? phase(fields, "strips on")
+                : column(inner(fields, "column", "a column", ColumnReader.KEYS)).map(Column::phase);
+        List<Strip> strips = strips(fields, shelf, dyes, phase);
+        problems.throwIfAny();
+        return new StripSet(mixture.text("name").orElse("the mixture"), dyes, phase.orElseThrow(), strips);
     }
 
     private Fields inner(Fields fields, String key, String what, Set<String> keys) {
@@ -195,23 +236,11 @@ public final class CaseReader {
         return setting;
     }
 
-    private Optional<LocalDate> date(Fields fields) {
-        Optional<String> text = fields.text("date");
-        try {
-            return text.map(LocalDate::parse);
-        } catch (DateTimeException e) {
-            problems.add(
-                    fields.placeOf("date"),
-                    "`" + text.orElse("") + "` is no date",
-                    "year-month-day, such as 2026-03-01",
-                    "write it like that");
-            return Optional.empty();
-        }
-    }
-
     private List<Strip> strips(Fields fields, Shelf shelf, List<Dye> dyes, Optional<StationaryPhase> phase) {
         List<Node> items = fields.list("strips");
-        if (items.isEmpty() && !(fields.has("strips") && !(fields.node("strips").get() instanceof Node.Listing))) {
+        if (stripsExpected
+                && items.isEmpty()
+                && !(fields.has("strips") && !(fields.node("strips").get() instanceof Node.Listing))) {
             problems.add(
                     fields.placeOf("strips"),
                     "there is no strip",

@@ -1,6 +1,7 @@
 package org.wickwise.text;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 /** A piece of a YAML file that remembers its place. Every scalar is kept as the text that was written. */
 public sealed interface Node {
@@ -31,6 +32,16 @@ public sealed interface Node {
     }
 
     record Mapping(List<Entry> entries, Place place) implements Node {
+
+        /** The entries whose key passes. */
+        public Mapping where(Predicate<String> key) {
+            return new Mapping(
+                    entries.stream()
+                            .filter(entry -> key.test(entry.key().text()))
+                            .toList(),
+                    place);
+        }
+
         @Override
         public String kind() {
             return "a group of keys";
