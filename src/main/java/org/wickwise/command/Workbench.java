@@ -9,6 +9,7 @@ import org.wickwise.plan.Plan;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.Rulebook;
+import org.wickwise.rulebook.ShippedRules;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.SolventDataReader;
 import org.wickwise.text.ProblemsFound;
@@ -42,9 +43,10 @@ public final class Workbench {
      * @throws ProblemsFound when the rules or the solvent data have problems
      */
     static Workbench in(Path home, Optional<Path> ownRules) {
+        ShippedRules shipped = shippedUnless(ownRules);
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
         Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules.map(Workbench::named), data);
-        return new Workbench(data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
+        return new Workbench(data, Judge.of(rulebook, data, compiledRules(), shipped), new Planner(rulebook));
     }
 
     /** The folder the start script names, or the folder the program was started in. */
@@ -65,10 +67,15 @@ public final class Workbench {
      */
     static Desk deskFor(Path caseFile, Optional<Path> ownRules) {
         Path home = home();
+        ShippedRules shipped = shippedUnless(ownRules);
         SolventData data = SolventDataReader.read(home.resolve("solvent-data"));
         Case written = CaseReader.read(named(caseFile), data);
         Rulebook rulebook = Rulebook.read(home.resolve("rules"), ownRules.map(Workbench::named), data);
-        return new Desk(written, data, Judge.of(rulebook, data, compiledRules()), new Planner(rulebook));
+        return new Desk(written, data, Judge.of(rulebook, data, compiledRules(), shipped), new Planner(rulebook));
+    }
+
+    private static ShippedRules shippedUnless(Optional<Path> ownRules) {
+        return ownRules.isPresent() ? ShippedRules.none() : ShippedRules.loading();
     }
 
     public SolventData data() {

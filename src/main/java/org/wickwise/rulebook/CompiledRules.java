@@ -34,15 +34,18 @@ final class CompiledRules {
     private static final String GROUP = "org.wickwise";
 
     private final KeptRules kept;
+    private final ShippedRules shipped;
 
     /** @param keep the folder for compiled rules; made when it is not there */
-    CompiledRules(Path keep) {
+    CompiledRules(Path keep, ShippedRules shipped) {
         this.kept = new KeptRules(keep);
+        this.shipped = shipped;
     }
 
     KieBase of(String translation) {
         String fingerprint = fingerprint(translation);
-        return loaded(CompiledRules.class.getClassLoader(), fingerprint)
+        return shipped.of(fingerprint)
+                .or(() -> loaded(CompiledRules.class.getClassLoader(), fingerprint))
                 .or(() -> kept.find(fingerprint).flatMap(jar -> unpacked(jar, fingerprint)))
                 .orElseGet(() -> {
                     byte[] jar = compile(translation, fingerprint);
@@ -55,7 +58,8 @@ final class CompiledRules {
 
     /** The content of a jar that, on the class path of this build of the program, saves compiling these rules. */
     static byte[] jarOf(String translation) {
-        return compile(translation, fingerprint(translation));
+        String fingerprint = fingerprint(translation);
+        return ShippedRules.indexed(compile(translation, fingerprint), fingerprint);
     }
 
     private static Optional<KieBase> unpacked(byte[] jar, String fingerprint) {
@@ -67,7 +71,7 @@ final class CompiledRules {
     }
 
     /** The rules that a class loader holds under a fingerprint; empty when there are none or they do not fit. */
-    private static Optional<KieBase> loaded(ClassLoader loader, String fingerprint) {
+    static Optional<KieBase> loaded(ClassLoader loader, String fingerprint) {
         try {
             List<Model> models = new ArrayList<>();
             for (String name : modelNames(loader, fingerprint)) {

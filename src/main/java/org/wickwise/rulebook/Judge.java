@@ -32,7 +32,15 @@ public final class Judge {
 
     /** @param keep the folder where compiled rules are kept between runs */
     public static Judge of(Rulebook rulebook, SolventData data, Path keep) {
-        return new Judge(rulebook, data, new CompiledRules(keep).of(RuleTranslation.of(rulebook.rules())));
+        return of(rulebook, data, keep, ShippedRules.none());
+    }
+
+    /**
+     * @param keep the folder where compiled rules are kept between runs
+     * @param shipped the rules of the package, loading
+     */
+    public static Judge of(Rulebook rulebook, SolventData data, Path keep, ShippedRules shipped) {
+        return new Judge(rulebook, data, new CompiledRules(keep, shipped).of(RuleTranslation.of(rulebook.rules())));
     }
 
     /**

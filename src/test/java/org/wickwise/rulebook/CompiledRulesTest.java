@@ -25,39 +25,43 @@ class CompiledRulesTest {
 
     @Test
     void rulesAreKeptOnceForEachContent(@TempDir Path keep) {
-        assertThat(ruleCount(new CompiledRules(keep).of(ONE_RULE))).isEqualTo(1);
+        assertThat(ruleCount(new CompiledRules(keep, ShippedRules.none()).of(ONE_RULE)))
+                .isEqualTo(1);
         Path first = onlyFile(keep);
-        assertThat(ruleCount(new CompiledRules(keep).of(ONE_RULE))).isEqualTo(1);
+        assertThat(ruleCount(new CompiledRules(keep, ShippedRules.none()).of(ONE_RULE)))
+                .isEqualTo(1);
         assertThat(onlyFile(keep)).isEqualTo(first);
-        assertThat(ruleCount(new CompiledRules(keep).of(TWO_RULES))).isEqualTo(2);
+        assertThat(ruleCount(new CompiledRules(keep, ShippedRules.none()).of(TWO_RULES)))
+                .isEqualTo(2);
         assertThat(kept(keep)).hasSize(2);
     }
 
     @Test
     void keptRulesAreUsedAndNotCompiledAgain(@TempDir Path keep) throws IOException {
-        new CompiledRules(keep).of(TWO_RULES);
+        new CompiledRules(keep, ShippedRules.none()).of(TWO_RULES);
         byte[] two = Files.readAllBytes(onlyFile(keep));
         Path elsewhere = keep.resolve("elsewhere");
-        new CompiledRules(elsewhere).of(TWO_RULES);
+        new CompiledRules(elsewhere, ShippedRules.none()).of(TWO_RULES);
         byte[] again = Files.readAllBytes(onlyFile(elsewhere));
         assertThat(again)
                 .as("compiling leaves its time in the jar, so a second one differs")
                 .isNotEqualTo(two);
-        new CompiledRules(elsewhere).of(TWO_RULES);
+        new CompiledRules(elsewhere, ShippedRules.none()).of(TWO_RULES);
         assertThat(Files.readAllBytes(onlyFile(elsewhere))).isEqualTo(again);
     }
 
     @Test
     void aDamagedKeepsakeIsMadeAnew(@TempDir Path keep) throws IOException {
-        new CompiledRules(keep).of(ONE_RULE);
+        new CompiledRules(keep, ShippedRules.none()).of(ONE_RULE);
         Files.writeString(onlyFile(keep), "not a jar any more");
-        assertThat(ruleCount(new CompiledRules(keep).of(ONE_RULE))).isEqualTo(1);
+        assertThat(ruleCount(new CompiledRules(keep, ShippedRules.none()).of(ONE_RULE)))
+                .isEqualTo(1);
         assertThat(Files.size(onlyFile(keep))).isGreaterThan(1_000);
     }
 
     @Test
     void aTruncatedKeepsakeIsMadeAnewWhereverItIsCut(@TempDir Path keep) throws IOException {
-        new CompiledRules(keep).of(ONE_RULE);
+        new CompiledRules(keep, ShippedRules.none()).of(ONE_RULE);
         Path file = onlyFile(keep);
         byte[] whole = Files.readAllBytes(file);
         String fingerprint = file.getFileName().toString().split("-")[1];
@@ -67,7 +71,8 @@ class CompiledRulesTest {
                     .as("%d bytes", length)
                     .isEmpty();
         }
-        assertThat(ruleCount(new CompiledRules(keep).of(ONE_RULE))).isEqualTo(1);
+        assertThat(ruleCount(new CompiledRules(keep, ShippedRules.none()).of(ONE_RULE)))
+                .isEqualTo(1);
         assertThat(new KeptRules(keep).find(fingerprint)).isPresent();
     }
 
@@ -81,14 +86,14 @@ class CompiledRulesTest {
 
     @Test
     void whatAnotherBuildKeptIsNotUsed(@TempDir Path keep) throws IOException {
-        new CompiledRules(keep).of(TWO_RULES);
+        new CompiledRules(keep, ShippedRules.none()).of(TWO_RULES);
         byte[] ofAnotherBuild = Files.readAllBytes(onlyFile(keep));
         Path elsewhere = keep.resolve("elsewhere");
-        new CompiledRules(elsewhere).of(ONE_RULE);
+        new CompiledRules(elsewhere, ShippedRules.none()).of(ONE_RULE);
         String fingerprint = onlyFile(elsewhere).getFileName().toString().split("-")[1];
         Files.delete(onlyFile(elsewhere));
         new KeptRules(elsewhere).keep(fingerprint, ofAnotherBuild);
-        assertThat(ruleCount(new CompiledRules(elsewhere).of(ONE_RULE)))
+        assertThat(ruleCount(new CompiledRules(elsewhere, ShippedRules.none()).of(ONE_RULE)))
                 .as("the names of its classes tell that it is of other rules or another build")
                 .isEqualTo(1);
         assertThat(Files.readAllBytes(onlyFile(elsewhere))).isNotEqualTo(ofAnotherBuild);
@@ -114,13 +119,14 @@ class CompiledRulesTest {
             assertThat(one.exitValue()).isEqualTo(1);
         }
         assertThat(kept(keep)).isNotEmpty().allMatch(file -> file.toString().endsWith(".jar"));
-        assertThat(ruleCount(new CompiledRules(keep).of(ONE_RULE))).isEqualTo(1);
+        assertThat(ruleCount(new CompiledRules(keep, ShippedRules.none()).of(ONE_RULE)))
+                .isEqualTo(1);
     }
 
     /** Ends with the number of rules it got as exit code. */
     static final class AtOnce {
         public static void main(String[] keep) {
-            System.exit((int) ruleCount(new CompiledRules(Path.of(keep[0])).of(ONE_RULE)));
+            System.exit((int) ruleCount(new CompiledRules(Path.of(keep[0]), ShippedRules.none()).of(ONE_RULE)));
         }
     }
 
@@ -145,8 +151,9 @@ class CompiledRulesTest {
     @Test
     void aFolderThatCannotBeWrittenOnlyCostsTime(@TempDir Path folder) throws IOException {
         Path blocked = Files.writeString(folder.resolve("blocked"), "a file where the folder should be");
-        assertThat(ruleCount(new CompiledRules(blocked).of(ONE_RULE))).isEqualTo(1);
-        assertThat(ruleCount(new CompiledRules(blocked.resolve("keep")).of(ONE_RULE)))
+        assertThat(ruleCount(new CompiledRules(blocked, ShippedRules.none()).of(ONE_RULE)))
+                .isEqualTo(1);
+        assertThat(ruleCount(new CompiledRules(blocked.resolve("keep"), ShippedRules.none()).of(ONE_RULE)))
                 .isEqualTo(1);
         assertThat(blocked).hasContent("a file where the folder should be");
     }
