@@ -17,8 +17,9 @@ import picocli.CommandLine.Spec;
         },
         footer = {
             "",
-            "A notebook is a folder with one YAML file an entry; `record` adds to it. A file that cannot be read",
-            "is set aside and told about; it stays where it is, and the rest is used."
+            "A notebook is a folder with one YAML file an entry; `record` adds to it. A file",
+            "that cannot be read is set aside and told about; it stays where it is, and the",
+            "rest is used."
         })
 final class NotebookCommand implements Runnable {
 

@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
         description = "Prints the readings of all entries, or of those that fit, as CSV: one row a spot.",
         footer = {
             "",
-            "The table has commas, decimal points and UTF-8 (RFC 4180). Files that cannot be read are told",
-            "beside it, on the error stream.",
+            "The table has commas, decimal points and UTF-8 (RFC 4180). Files that cannot be",
+            "read are told beside it, on the error stream.",
             "",
             "  wickwise notebook export --notebook FOLDER > readings.csv"
         })

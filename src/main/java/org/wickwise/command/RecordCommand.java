@@ -33,11 +33,12 @@ import picocli.CommandLine.Spec;
         description = "Adds the strips of a case file to a notebook; without FILE it asks for them one by one.",
         footer = {
             "",
-            "The date comes from the file or from --date, never from the clock. Names of people are left out",
-            "unless you say --keep-who. Remarks behind # stay in FILE. A corrected entry takes the place of the",
-            "one that --corrects names, which is kept in the folder `earlier` of the notebook.",
+            "The date comes from the file or from --date, never from the clock. Names of",
+            "people are left out unless you say --keep-who. Remarks behind # stay in FILE.",
+            "A corrected entry takes the place of the one that --corrects names; the older",
+            "version is kept in the folder `earlier` of the notebook.",
             "",
-            "  wickwise record my-strips.yaml --notebook my-notebook --date 2025-11-04 --group 3",
+            "  wickwise record my-strips.yaml --notebook my-notebook --date 2025-11-04",
             "  wickwise record --notebook my-notebook"
         })
 final class RecordCommand implements Callable<Integer> {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.wickwise.text.Letters;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Listing;
@@ -87,7 +88,8 @@ public final class EntryText {
         text.codePoints().forEach(letter -> {
             if (letter == '"' || letter == '\\') {
                 quoted.append('\\').appendCodePoint(letter);
-            } else if (Character.isISOControl(letter) || letter == 0x2028 || letter == 0x2029 || letter == 0xFEFF) {
+            } else if (letter <= Character.MAX_VALUE
+                    && Letters.hidden(Character.toString(letter)).isPresent()) {
                 quoted.append(String.format(Locale.ROOT, "\\u%04X", letter));
             } else {
                 quoted.appendCodePoint(letter);

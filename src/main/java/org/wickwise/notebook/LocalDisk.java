@@ -15,7 +15,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /** Disks of this computer, and those of others as far as they do what they say. */
-final class LocalDisk implements Disk {
+class LocalDisk implements Disk {
 
     static final String LOCK = ".lock";
     private static final long PATIENCE_MILLISECONDS = 10_000;
@@ -36,13 +36,18 @@ final class LocalDisk implements Disk {
     @Override
     public void publish(Path whole, Path name) throws IOException {
         try {
-            Files.createLink(name, whole);
+            link(name, whole);
         } catch (FileAlreadyExistsException | NoSuchFileException told) {
             throw told;
         } catch (UnsupportedOperationException | FileSystemException withoutLinks) {
             moveWhereNothingIs(whole, name);
         }
         sync(name.getParent());
+    }
+
+    /** Not every disk can do this. */
+    void link(Path name, Path whole) throws IOException {
+        Files.createLink(name, whole);
     }
 
     @Override
