@@ -3,6 +3,7 @@ package org.wickwise.command;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.wickwise.notebook.NotWritten;
 import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -38,7 +39,9 @@ public final class WickwiseCommand implements Runnable {
             SupposeCommand.class,
             NextCommand.class,
             NeededCommand.class,
-            RulesCommand.class);
+            RulesCommand.class,
+            RecordCommand.class,
+            NotebookCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;
@@ -86,6 +89,11 @@ public final class WickwiseCommand implements Runnable {
             int count = problems.problems().size();
             where.getErr()
                     .println(count == 1 ? "1 problem; nothing was done." : count + " problems; nothing was done.");
+            return ExitCodes.BAD_INPUT;
+        }
+        if (exception instanceof NotWritten unwritten) {
+            where.getErr().println(unwritten.problem());
+            where.getErr().println(Unwritten.kept(unwritten));
             return ExitCodes.BAD_INPUT;
         }
         if (debug) {

@@ -41,6 +41,11 @@ public final class EntryReader {
         return new EntryReader(data).entry(YamlFile.parse(file, content));
     }
 
+    /** @throws ProblemsFound with the problems of the group of keys */
+    public static Entry of(Mapping root, SolventData data) {
+        return new EntryReader(data).entry(root);
+    }
+
     private Entry entry(Mapping root) {
         Set<String> keys = new TreeSet<>(CaseReader.KEYS);
         keys.addAll(OWN_KEYS);

@@ -1,7 +1,9 @@
 package org.wickwise.text;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** A piece of a YAML file that remembers its place. Every scalar is kept as the text that was written. */
 public sealed interface Node {
@@ -40,6 +42,28 @@ public sealed interface Node {
                             .filter(entry -> key.test(entry.key().text()))
                             .toList(),
                     place);
+        }
+
+        /** The same group with this value for a key, in the place of another value where there is one, or else at its end. */
+        public Mapping with(String key, Node value) {
+            Entry said = new Entry(new Scalar(key, value.place()), value);
+            boolean known =
+                    entries.stream().anyMatch(entry -> entry.key().text().equals(key));
+            return new Mapping(
+                    known
+                            ? entries.stream()
+                                    .map(entry -> entry.key().text().equals(key) ? said : entry)
+                                    .toList()
+                            : Stream.concat(entries.stream(), Stream.of(said)).toList(),
+                    place);
+        }
+
+        /** The value of a key. */
+        public Optional<Node> value(String key) {
+            return entries.stream()
+                    .filter(entry -> entry.key().text().equals(key))
+                    .map(Entry::value)
+                    .findFirst();
         }
 
         @Override
