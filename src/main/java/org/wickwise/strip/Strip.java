@@ -96,6 +96,11 @@ public record Strip(
                 : new Spot.Quoted(retardationFactor);
     }
 
+    /** Whether nobody ran it for this case: its spots are those of earlier strips. */
+    public boolean isRemembered() {
+        return spots.stream().anyMatch(spot -> spot.position() instanceof Spot.Remembered);
+    }
+
     public Optional<Spot> spotOf(Dye dye) {
         return spots.stream().filter(spot -> spot.dyes().contains(dye)).findFirst();
     }
