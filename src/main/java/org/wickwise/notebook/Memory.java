@@ -27,7 +27,6 @@ public final class Memory {
 
     private final Map<Key, List<RememberedSpot>> spots = new TreeMap<>();
     private final Map<String, Eluent> eluents = new TreeMap<>();
-    private int entries;
 
     private record Key(String dye, String eluent, String phase) implements Comparable<Key> {
 
@@ -65,7 +64,6 @@ public final class Memory {
     }
 
     private void keep(Entry entry) {
-        entries++;
         for (Strip strip : entry.strips().strips()) {
             if (!strip.mishaps().isEmpty()) {
                 continue;
@@ -100,11 +98,6 @@ public final class Memory {
         return spot.position() instanceof Spot.Quoted quoted
                 ? OptionalDouble.of(quoted.retardationFactor())
                 : OptionalDouble.empty();
-    }
-
-    /** How many entries were read. */
-    public int entries() {
-        return entries;
     }
 
     /** The eluents in which something is remembered of at least one of these dyes on this stationary phase, by name. */
