@@ -156,8 +156,10 @@ record SheetForm(SheetLetters letters, char separator, int headerRow, int firstR
         }
         Set<String> headings = new HashSet<>();
         for (SheetColumn column : columns) {
-            String heading =
-                    column.is(Kind.READING) ? column.dyes() : column.kind().name();
+            boolean factor = column.unit().equals(Optional.of(Unit.RETARDATION_FACTOR));
+            String heading = column.is(Kind.READING)
+                    ? column.dyes() + (factor ? " as Rf" : "")
+                    : column.kind().name();
             if (!column.is(Kind.OTHER) && !headings.add(heading)) {
                 problems.add(
                         place(column.written()),

@@ -88,12 +88,21 @@ final class SheetRecords implements AutoCloseable {
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             List<String> cells = new ArrayList<>();
             for (CSVRecord record : parser) {
-                record.forEach(cell -> cells.add(cell.strip()));
+                record.forEach(cell -> cells.add(plain(cell)));
             }
             return new Row(row, cells, Optional.empty());
         } catch (IOException | IllegalStateException | java.io.UncheckedIOException e) {
             return new Row(row, List.of(), Optional.of("something stands between a closing quote and the next cell"));
         }
+    }
+
+    /** Without blanks around it, and without the apostrophe that keeps a spreadsheet program from reckoning with it. */
+    private static String plain(String cell) {
+        String stripped = cell.strip();
+        boolean guarded = stripped.length() > 1
+                && stripped.charAt(0) == '\''
+                && SheetWriter.LIKE_A_FORMULA.indexOf(stripped.charAt(1)) >= 0;
+        return guarded ? stripped.substring(1) : stripped;
     }
 
     private String line() throws IOException {

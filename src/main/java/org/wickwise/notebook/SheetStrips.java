@@ -136,10 +136,9 @@ public final class SheetStrips {
         return new Mapping(entries, place);
     }
 
-    /** Whether a spot that several dyes share, or the list of what was not seen, speaks for a column left empty. */
+    /** Whether another column of the dye, a spot that it shares, or the list of what was not seen speaks for an empty cell. */
     private boolean isCovered(SheetRow row, SheetColumn column) {
         boolean shared = sheet.form().all(Kind.READING).stream()
-                .filter(other -> other.dyes().contains(" + "))
                 .filter(other -> List.of(other.dyes().split(" \\+ ")).contains(column.dyes()))
                 .anyMatch(other -> !row.cell(other).isEmpty());
         return shared
