@@ -25,7 +25,7 @@ import org.wickwise.text.Numbers;
 import org.wickwise.text.Problems;
 
 /** Reads one strip of a case against the dyes of the mixture. */
-final class StripReader {
+public final class StripReader {
 
     private static final Set<String> KEYS = Set.of(
             "solvent",
@@ -64,7 +64,24 @@ final class StripReader {
         this.eluents = new EluentReader(data, ownNames, problems);
     }
 
-    Optional<Strip> strip(Node node) {
+    /**
+     * Reads strips that stand elsewhere than in the file of their case, by the same checks.
+     *
+     * @param basis the case they belong to; its own strips do not matter
+     * @param usualPhase what the strips were run on, where a strip does not say otherwise
+     * @param problems takes what is wrong with them
+     */
+    public static StripReader beside(Case basis, StationaryPhase usualPhase, SolventData data, Problems problems) {
+        return new StripReader(
+                data.with(basis.shelf().ownValues()),
+                basis.shelf().ownNames(),
+                basis.dyes(),
+                Optional.of(usualPhase),
+                problems);
+    }
+
+    /** The strip; empty after a problem was reported, and where one was reported it may lack what the problem is about. */
+    public Optional<Strip> strip(Node node) {
         Fields fields = Fields.ofNode(node, "a strip", KEYS, problems);
         Scalar written = new Scalar(fields.requiredText("solvent"), fields.placeOf("solvent"));
         Optional<Eluent> eluent = written.text().isEmpty() ? Optional.empty() : eluents.read(written);

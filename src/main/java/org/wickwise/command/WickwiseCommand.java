@@ -39,6 +39,8 @@ public final class WickwiseCommand implements Runnable {
             SupposeCommand.class,
             NextCommand.class,
             NeededCommand.class,
+            ClassCommand.class,
+            SheetCommand.class,
             RulesCommand.class,
             RecordCommand.class,
             NotebookCommand.class,
