@@ -260,7 +260,7 @@ public final class ClassFindings {
 
     private static PlanLine leftOut(String group, Problem problem, int before) {
         String text = group + problem.place() + ": " + problem.found() + "; expected " + problem.expected() + ". "
-                + Words.capital(problem.wayOut()) + ".";
+                + Words.capital(problem.wayOut()) + (problem.wayOut().endsWith("?") ? "" : ".");
         return new PlanLine(
                 "left-out-" + (before + 1), Section.DOUBTS, text, new Reason.Stated(problem.found(), problem.place()));
     }
