@@ -64,9 +64,11 @@ public final class LaidOutCase implements AutoCloseable {
         session.setGlobal("firings", firings);
     }
 
-    /** The first judging, with its reasons. */
+    /** The first judging, with its reasons; of later ones nothing is noted. */
     Judgement first(Case written) {
-        return judged(written, rulebook.limits(), true);
+        Judgement judgement = judged(written, rulebook.limits(), true);
+        firings.stop();
+        return judgement;
     }
 
     /**
@@ -75,7 +77,6 @@ public final class LaidOutCase implements AutoCloseable {
      * @throws org.wickwise.text.ProblemsFound when strips that should agree contradict each other
      */
     public Judgement suppose(Case supposed, Map<String, Limit> limits) {
-        firings.stop();
         return judged(supposed, limits, false);
     }
 
