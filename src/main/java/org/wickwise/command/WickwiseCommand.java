@@ -43,7 +43,8 @@ public final class WickwiseCommand implements Runnable {
             RecordCommand.class,
             NotebookCommand.class,
             ForecastCommand.class,
-            PrepareCommand.class);
+            PrepareCommand.class,
+            AirCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;

@@ -1,6 +1,7 @@
 package org.wickwise.lesson;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +53,7 @@ record Supplies(Map<Eluent, List<Drawn>> parts) {
 
     /** What a group takes of each solvent, before reserve; household blends count as their parts. */
     Map<Solvent, Double> millilitresOfAGroupBySolvent() {
-        Map<Solvent, Double> solvents = new TreeMap<>(java.util.Comparator.comparing(Solvent::name));
+        Map<Solvent, Double> solvents = new TreeMap<>(Comparator.comparing(Solvent::name));
         parts.forEach((bottle, drawn) -> bottle.parts()
                 .forEach(part -> solvents.merge(
                         part.solvent(), millilitresOfAGroup(bottle) * part.percent() / 100, Double::sum)));
