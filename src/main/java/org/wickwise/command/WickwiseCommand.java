@@ -44,7 +44,8 @@ public final class WickwiseCommand implements Runnable {
             NotebookCommand.class,
             ForecastCommand.class,
             PrepareCommand.class,
-            AirCommand.class);
+            AirCommand.class,
+            TimetableCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;

@@ -43,7 +43,7 @@ final class SolventLines {
         return lines.all();
     }
 
-    /** "430 mL of ethanol": what the shelf lacks, in the order of the names. */
+    /** "430 mL of SOLVENT": what the shelf lacks, in the order of the names. */
     List<String> wanting() {
         return List.copyOf(wanting);
     }
