@@ -69,6 +69,9 @@ public final class AirLines {
 
     private List<PlanLine> lines() {
         amounts();
+        if (stated.isEmpty()) {
+            lines.addAll(OnlyStrips.lines(laidOut));
+        }
         Optional<Room> room = laidOut.lesson().room();
         if (room.isPresent()) {
             RoomVapours inTheRoom =

@@ -54,7 +54,12 @@ final class EquipmentLines {
         String text = "Strips: cut " + Numbers.plain(withSpare((double) groups * each, SPARE_STRIPS), 0) + " ("
                 + groups * each + " to run, " + laidOut.limit(SPARE_STRIPS).shown() + " spare) and set out "
                 + Numbers.plain(groups * jars, 0) + " jars with lids. In: "
-                + Words.joined(laidOut.stripEluents().stream().map(Eluent::name).toList()) + ".";
+                + (laidOut.stripEluents().isEmpty()
+                        ? "eluents that nobody has named yet"
+                        : Words.joined(laidOut.stripEluents().stream()
+                                .map(Eluent::name)
+                                .toList()))
+                + ".";
         lines.reckoned(
                 Section.PACKING,
                 "strips",

@@ -24,7 +24,10 @@ public record LaidOutLesson(Lesson lesson, Plan plan, SolventData data) {
 
     private static final double PER_CENT = 100;
 
-    /** The eluents in which the class runs strips: those of the lesson's own strips, or else those that the plan pours. */
+    /**
+     * The eluents in which the class runs strips: those of the lesson's own strips, else those that the plan pours, else
+     * those of remembered strips; none where nothing at all is known.
+     */
     List<Eluent> stripEluents() {
         Set<Eluent> eluents = new LinkedHashSet<>();
         plan.judged().strips().stream()
@@ -37,6 +40,9 @@ public record LaidOutLesson(Lesson lesson, Plan plan, SolventData data) {
             plan.route().map(Route::steps).orElse(List.of()).stream()
                     .map(Step::eluent)
                     .forEach(eluents::add);
+        }
+        if (eluents.isEmpty()) {
+            plan.judged().strips().stream().map(Strip::eluent).sorted().forEach(eluents::add);
         }
         return List.copyOf(eluents);
     }

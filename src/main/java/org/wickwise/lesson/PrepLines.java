@@ -18,7 +18,7 @@ public final class PrepLines {
         SolventLines solvents = new SolventLines(laidOut);
         ReasonedLines lines = new ReasonedLines();
         lines.addAll(List.of(inShort(laidOut, solvents)));
-        unknown(laidOut, lines);
+        lines.addAll(OnlyStrips.lines(laidOut));
         lines.addAll(solvents.lines());
         lines.addAll(new EquipmentLines(laidOut, rulebook.columnSizes()).lines());
         lines.addAll(new WasteLines(laidOut).lines());
@@ -42,24 +42,5 @@ public final class PrepLines {
                 .map(PlanLine::reason)
                 .forEach(grounds::add);
         return new PlanLine("prepare", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds));
-    }
-
-    /** What keeps the list from saying more. */
-    private static void unknown(LaidOutLesson laidOut, ReasonedLines lines) {
-        if (laidOut.plan().isRefusal()) {
-            laidOut.plan()
-                    .linesIn(Section.VERDICT)
-                    .forEach(line -> lines.add(
-                            Section.DOUBTS,
-                            "no-plan",
-                            "Only strips are reckoned, since there is no sound plan yet. " + line.text(),
-                            line.reason()));
-        } else if (laidOut.columnVolumeMillilitres().isEmpty()) {
-            lines.said(
-                    Section.DOUBTS,
-                    "no-size",
-                    "Only strips are reckoned: write `bore mm` and `bed mm` of the column to know what it takes.",
-                    List.of(laidOut.plan().judged().column().reason()));
-        }
     }
 }

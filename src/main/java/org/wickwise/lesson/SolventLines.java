@@ -184,7 +184,7 @@ final class SolventLines {
             return;
         }
         double sum = prices.values().stream().mapToDouble(Double::doubleValue).sum();
-        String without = unpriced.isEmpty() ? "" : "; without " + Words.joined(unpriced) + ", which have no price";
+        String without = unpriced.isEmpty() ? "" : "; of " + Words.joined(unpriced) + " no price is known";
         String text =
                 "The solvents cost about " + Numbers.fixed(sum, 2) + " at the prices of the shelf" + without + ".";
         lines.reckoned(

@@ -146,6 +146,9 @@ public final class TimetableLines {
         if (bell.isEmpty()) {
             lines.said(Section.NEXT, "no-minutes", "Write `lesson minutes` to see what fits into a lesson.", List.of());
         }
+        if (laidOut.plan().isRefusal()) {
+            lines.addAll(OnlyStrips.lines(laidOut));
+        }
         if (!tasks.isFlowKnown()) {
             lines.said(
                     Section.NEXT,
@@ -153,15 +156,6 @@ public final class TimetableLines {
                     "How fast the column runs is not known, so its steps are not in the timetable; write `bore mm`, `bed mm`,"
                             + " `particle um`, `run by` and `head mm` of the column, or `flow mL per min` as measured.",
                     List.of(laidOut.plan().judged().column().reason()));
-        }
-        if (laidOut.plan().isRefusal()) {
-            laidOut.plan()
-                    .linesIn(Section.VERDICT)
-                    .forEach(line -> lines.add(
-                            Section.DOUBTS,
-                            "no-plan",
-                            "Only the strips are in the timetable, since there is no sound plan yet. " + line.text(),
-                            line.reason()));
         }
         if (!fronts.unknown().isEmpty()) {
             lines.said(
