@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
 import org.wickwise.Shipped;
 import org.wickwise.bench.Case;
@@ -83,7 +84,7 @@ class LessonNumbersTest {
             @ForAll @DoubleRange(min = 0, max = 1e5) double millilitres,
             @ForAll @DoubleRange(min = 0, max = 1e5) double more,
             @ForAll @DoubleRange(min = 0, max = 1e5) double other,
-            @ForAll @DoubleRange(min = 0.001, max = 1e5) double cubicMetres) {
+            @ForAll @DoubleRange(min = 0.001, max = 1e5) @Scale(3) double cubicMetres) {
         RoomVapours before = air(millilitres, other, cubicMetres);
         RoomVapours after = air(millilitres + more, other, cubicMetres);
         assertThat(after.worstExposure()).isGreaterThanOrEqualTo(before.worstExposure());
@@ -94,7 +95,7 @@ class LessonNumbersTest {
     void a_larger_room_never_makes_the_air_worse(
             @ForAll @DoubleRange(min = 0, max = 1e5) double millilitres,
             @ForAll @DoubleRange(min = 0, max = 1e5) double other,
-            @ForAll @DoubleRange(min = 0.001, max = 1e5) double cubicMetres,
+            @ForAll @DoubleRange(min = 0.001, max = 1e5) @Scale(3) double cubicMetres,
             @ForAll @DoubleRange(min = 1, max = 100) double times) {
         RoomVapours small = air(millilitres, other, cubicMetres);
         RoomVapours large = air(millilitres, other, cubicMetres * times);
