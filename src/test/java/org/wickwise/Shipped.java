@@ -55,6 +55,7 @@ public final class Shipped {
             return Stream.concat(examples, published)
                     .filter(Files::isRegularFile)
                     .filter(file -> !file.toString().endsWith("shelf.yaml"))
+                    .filter(file -> !file.toString().endsWith("lesson.yaml"))
                     .sorted()
                     .toList();
         } catch (IOException e) {

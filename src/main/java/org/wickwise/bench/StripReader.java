@@ -41,6 +41,8 @@ public final class StripReader {
             "streaked",
             "touched the edge",
             "not seen",
+            "minutes",
+            "climbed",
             "note");
     private static final double SHORTEST_FRONT_MILLIMETRES = 20;
     /** What no strip is longer than. */
@@ -98,6 +100,7 @@ public final class StripReader {
         Set<Dye> atTheEdge = dyesListed(fields, "touched the edge");
         int replicate = replicate(fields);
         OptionalDouble division = division(fields);
+        new ClimbReader(problems).climbed(fields);
         return eluent.flatMap(ran -> phase.map(on -> new Strip(
                 ran,
                 on,

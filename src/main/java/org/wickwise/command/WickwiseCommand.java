@@ -44,7 +44,10 @@ public final class WickwiseCommand implements Runnable {
             RulesCommand.class,
             RecordCommand.class,
             NotebookCommand.class,
-            ForecastCommand.class);
+            ForecastCommand.class,
+            PrepareCommand.class,
+            AirCommand.class,
+            TimetableCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;
