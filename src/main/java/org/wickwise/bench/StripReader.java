@@ -43,7 +43,8 @@ public final class StripReader {
             "not seen",
             "note");
     private static final double SHORTEST_FRONT_MILLIMETRES = 20;
-    private static final double LONGEST_FRONT_MILLIMETRES = 500;
+    /** What no strip is longer than. */
+    public static final double LONGEST_FRONT_MILLIMETRES = 500;
 
     private final SolventData data;
     private final MixtureDyes dyes;

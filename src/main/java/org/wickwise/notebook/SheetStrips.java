@@ -1,5 +1,6 @@
 package org.wickwise.notebook;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -25,6 +26,7 @@ import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Listing;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
 import org.wickwise.text.Problems;
@@ -229,12 +231,21 @@ public final class SheetStrips {
                     "head the column `" + column.written() + " mm`, or write the unit into a column `unit`");
             return Optional.empty();
         }
-        String plain = number.group(1).replace(',', '.').replaceFirst("^\\+", "");
-        return Optional.of(new Scalar(
-                unit.get() == Unit.CENTIMETRES
-                        ? new java.math.BigDecimal(plain).movePointRight(1).toPlainString()
-                        : plain,
-                place));
+        BigDecimal plain = new BigDecimal(number.group(1).replace(',', '.'));
+        if (unit.get() != Unit.CENTIMETRES) {
+            return Optional.of(new Scalar(plain.toPlainString(), place));
+        }
+        BigDecimal millimetres = plain.movePointRight(1);
+        if (millimetres.doubleValue() > StripReader.LONGEST_FRONT_MILLIMETRES) {
+            problems.add(
+                    place,
+                    "`" + cell + "` is read in centimetres, as the column says",
+                    "at most " + Numbers.plain(StripReader.LONGEST_FRONT_MILLIMETRES / 10, 0) + " cm",
+                    "is it in millimetres? then write " + Numbers.plain(plain.doubleValue() / 10, 3) + ", or `" + cell
+                            + " mm`");
+            return Optional.empty();
+        }
+        return Optional.of(new Scalar(millimetres.toPlainString(), place));
     }
 
     private static void group(String key, List<Entry> inner, Place place, List<Entry> entries) {

@@ -20,11 +20,14 @@ final class BlendLines {
     private final Judgement judgement;
     private final Optional<Route> route;
     private final BlendWishes wishes;
+    private final List<Dye> overlapping;
 
     BlendLines(Judgement judgement, Optional<Route> route, BlendWishes wishes) {
         this.judgement = judgement;
         this.route = route;
         this.wishes = wishes;
+        this.overlapping =
+                route.map(found -> Keeping.overlapping(found, judgement)).orElse(List.of());
     }
 
     /** The most promising blend for each dye that needs one, and every blend that the plan pours. */
@@ -56,10 +59,7 @@ final class BlendLines {
                 .flatMap(found -> found.steps().stream())
                 .flatMap(step -> step.fractions().stream())
                 .anyMatch(fraction -> fraction.equals(List.of(dye)));
-        boolean overlaps = route.filter(
-                        found -> Keeping.overlapping(found, judgement).contains(dye))
-                .isPresent();
-        return overlaps || !inTheWindow && !leavesAlone;
+        return overlapping.contains(dye) || !inTheWindow && !leavesAlone;
     }
 
     private String text(BlendProposal blend) {

@@ -60,7 +60,7 @@ public final class ClassPage implements Closeable {
     /** @throws IOException where nothing can be written beside the page */
     public ClassPage(Path page) throws IOException {
         this.page = page.toAbsolutePath();
-        this.groupsFile = Files.createTempFile(this.page.getParent(), ".class-page", ".part");
+        this.groupsFile = this.page.resolveSibling("." + this.page.getFileName() + ".groups");
         this.groups = Files.newBufferedWriter(groupsFile, StandardCharsets.UTF_8);
     }
 
@@ -93,7 +93,7 @@ public final class ClassPage implements Closeable {
     /** Writes the page, in one go where it is to lie. */
     public void finish(ClassSummary summary) throws IOException {
         groups.close();
-        Path whole = Files.createTempFile(page.getParent(), ".class-page", ".html");
+        Path whole = page.resolveSibling("." + page.getFileName() + ".whole");
         try {
             try (BufferedWriter out = Files.newBufferedWriter(whole, StandardCharsets.UTF_8);
                     Reader written = Files.newBufferedReader(groupsFile, StandardCharsets.UTF_8)) {
