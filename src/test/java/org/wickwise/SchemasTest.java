@@ -42,6 +42,7 @@ import org.wickwise.bench.CaseReader;
 import org.wickwise.bench.Setting;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Setup;
+import org.wickwise.notebook.EntryReader;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Lessons;
 import org.wickwise.rulebook.OwnRules;
@@ -84,6 +85,7 @@ class SchemasTest {
             new Follows("docs/examples/*-rules/limits.yaml", "own-limits"),
             new Follows("docs/examples/*-rules/switched-off.yaml", "switched-off"),
             new Follows("docs/examples/*-rules/*.yaml", "own-rules"),
+            new Follows("docs/examples/notebook/*.yaml", "notebook-entry"),
             new Follows("docs/examples/*shelf.yaml", "shelf"),
             new Follows("docs/examples/*.yaml", "case"),
             new Follows("docs/published/*.yaml", "case"),
@@ -321,6 +323,25 @@ class SchemasTest {
         assertThat(errors("case", written)).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "date: last autumn",
+                "date: 2025-13-01",
+                "group: []",
+                "strips: none",
+                "strips: [{solvent: ethanol, front mm: 7.4}]",
+                "mixture: {dyes: [straw]}",
+                "strips on: silicone"
+            })
+    void aSlipInAnEntryIsRefused(String line) throws IOException {
+        ObjectNode written =
+                (ObjectNode) yaml(Path.of("docs/examples/notebook/2025-11-04-cancelling-ink-group-1.yaml"));
+        assertThat(errors("notebook-entry", written)).isEmpty();
+        written.setAll((ObjectNode) YAML.readTree(line));
+        assertThat(errors("notebook-entry", written)).isNotEmpty();
+    }
+
     @TestFactory
     Stream<DynamicTest> everySchemaIsOneItself() {
         JsonSchema ofSchemas = FACTORY.getSchema(SchemaLocation.of(SchemaId.V202012));
@@ -376,6 +397,7 @@ class SchemasTest {
             new SameKeys("case", "a column", "case", "/$defs/column"),
             new SameKeys("case", "a strip", "case", "/$defs/strip"),
             new SameKeys("case", "a gap", "case", "/$defs/gap"),
+            new SameKeys("entry", "an entry of a notebook", "notebook-entry", ""),
             new SameKeys("shelf", "a shelf", "shelf", ""),
             new SameKeys("shelf", "a bottle", "shelf", "/$defs/bottle"),
             new SameKeys("shelf", "a value", "shelf", "/$defs/value"),
@@ -434,6 +456,7 @@ class SchemasTest {
         }
         Map<String, Map<String, Set<String>>> taken = Map.of(
                 "case", keysNamedBy(() -> CaseReader.read(folder.resolve("case.yaml"), Shipped.data())),
+                "entry", keysNamedBy(() -> EntryReader.read(folder.resolve("entry.yaml"), Shipped.data())),
                 "shelf", keysNamedBy(() -> ShelfReader.read(folder.resolve("shelf.yaml"), Shipped.data())),
                 "solvent-data", keysNamedBy(() -> SolventDataReader.read(folder.resolve("data"))),
                 "disagreements", keysNamedBy(() -> KnownDisagreements.read(folder.resolve("data"))),
@@ -464,6 +487,7 @@ class SchemasTest {
                     column: {zzz: 1}
                     strips: [{zzz: 1, gaps: [{zzz: 1}]}]
                     """),
+            Map.entry("entry.yaml", "{zzz: 1}"),
             Map.entry("shelf.yaml", "{zzz: 1, bottles: [{zzz: 1}], values: [{zzz: 1}]}"),
             Map.entry("data/known-disagreements.yaml", "{zzz: 1, disagreements: [{zzz: 1}]}"),
             Map.entry("data/properties.yaml", "{zzz: 1, properties: {p: none}}"),

@@ -62,6 +62,12 @@ public record Case(
                 List.copyOf(others));
     }
 
+    /** The same case with some of its dyes only, and of its spots only theirs. */
+    public Case of(List<Dye> some) {
+        List<Strip> theirs = strips.stream().map(strip -> strip.of(some)).toList();
+        return new Case(title, mixture, some, fadesInLight, load, column, setting, settingPlace, shelf, date, theirs);
+    }
+
     /** The same case with another shelf. */
     public Case with(Shelf other) {
         return new Case(title, mixture, dyes, fadesInLight, load, column, setting, settingPlace, other, date, strips);

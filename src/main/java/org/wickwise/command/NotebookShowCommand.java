@@ -7,6 +7,7 @@ import org.wickwise.notebook.Entry;
 import org.wickwise.notebook.EntryReader;
 import org.wickwise.plan.EntryLines;
 import org.wickwise.substance.SolventDataReader;
+import org.wickwise.text.Letters;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,6 +50,6 @@ final class NotebookShowCommand implements Callable<Integer> {
                 + read.group().map(group -> ", group " + group).orElse("")
                 + read.where().map(where -> ", " + where).orElse("")
                 + read.who().map(who -> ", by " + who).orElse("");
-        return Printed.ending(Printed.linesOrOne(title, EntryLines.of(read), label, file, form), spec);
+        return Printed.ending(Printed.linesOrOne(Letters.shown(title), EntryLines.of(read), label, file, form), spec);
     }
 }

@@ -1,11 +1,12 @@
 package org.wickwise.command;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.wickwise.notebook.Notebook;
+import org.wickwise.notebook.Recall;
 import org.wickwise.plan.Plan;
-import org.wickwise.report.JsonReport;
-import org.wickwise.report.MarkdownReport;
-import org.wickwise.report.TextReport;
+import org.wickwise.plan.SurpriseLines;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,6 +47,12 @@ final class PlanCommand implements Callable<Integer> {
             description = "the form of the plan: ${COMPLETION-CANDIDATES} (default: text)")
     private Form form;
 
+    @Option(
+            names = "--notebook",
+            paramLabel = "FOLDER",
+            description = "a notebook; says what of the strips surprises after what it remembers")
+    private Optional<Path> notebook;
+
     @Mixin
     private OwnRulesOption rules;
 
@@ -54,15 +61,16 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan plan = Desk.of(caseFile, rules.folder()).plan();
-        String report =
-                switch (form) {
-                    case TEXT -> TextReport.of(plan, Terminal.heading());
-                    case MARKDOWN -> MarkdownReport.of(plan);
-                    case JSON -> JsonReport.of(plan);
-                };
-        spec.commandLine().getOut().print(report);
+        Desk desk = Desk.of(caseFile, rules.folder());
+        Plan plan = notebook.map(folder -> remembering(desk, folder)).orElseGet(desk::plan);
+        spec.commandLine().getOut().print(form.of(plan));
         spec.commandLine().getOut().flush();
         return plan.isRefusal() ? ExitCodes.REFUSED : ExitCodes.PLANNED;
+    }
+
+    private static Plan remembering(Desk desk, Path folder) {
+        Plan plan = desk.plan();
+        Recall recall = Remembering.of(desk.written(), Notebook.in(Workbench.named(folder)), desk.judge(), desk.data());
+        return plan.with(SurpriseLines.of(plan.judgement(), recall));
     }
 }

@@ -43,7 +43,8 @@ public final class WickwiseCommand implements Runnable {
             SheetCommand.class,
             RulesCommand.class,
             RecordCommand.class,
-            NotebookCommand.class);
+            NotebookCommand.class,
+            ForecastCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;

@@ -61,6 +61,22 @@ public final class Workbench {
     }
 
     /**
+     * Lays out rules and planner for a case that was read.
+     *
+     * @throws ProblemsFound when the rules have problems
+     */
+    static Desk deskFor(Case written, SolventData data, Optional<Path> ownRules) {
+        ShippedRules shipped = shippedUnless(ownRules);
+        Rulebook rulebook = Rulebook.read(home().resolve("rules"), ownRules.map(Workbench::named), data);
+        return new Desk(written, data, Judge.of(rulebook, data, compiledRules(), shipped), new Planner(rulebook));
+    }
+
+    /** The solvent data beside the program. */
+    static SolventData solventData() {
+        return SolventDataReader.read(home().resolve("solvent-data"));
+    }
+
+    /**
      * Reads a case before anything costly is laid out, so that a mistake in it is told at once.
      *
      * @throws ProblemsFound when the case, the rules or the solvent data have problems

@@ -46,9 +46,14 @@ final class FootingLines {
     }
 
     private void footing() {
+        List<String> remembered = poured.stream()
+                .filter(judgement::isRemembered)
+                .map(Eluent::name)
+                .toList();
         List<String> seen = poured.stream()
                 .filter(eluent -> judgement.tried(eluent) && !judgement.triedElsewhereOnly(eluent))
                 .map(Eluent::name)
+                .filter(name -> !remembered.contains(name))
                 .toList();
         List<String> elsewhere = poured.stream()
                 .filter(judgement::triedElsewhereOnly)
@@ -66,7 +71,8 @@ final class FootingLines {
                         ? ""
                         : ". Seen on another stationary phase only, so a guess on this one: "
                                 + String.join("; ", elsewhere))
-                + ". Remembered from earlier strips: nothing. Estimated, not tried: "
+                + ". Remembered from earlier strips: "
+                + (remembered.isEmpty() ? "nothing" : String.join("; ", remembered)) + ". Estimated, not tried: "
                 + (reckoned.isEmpty() ? "nothing" : String.join("; ", reckoned)) + ".";
         List<Reason> grounds = new ArrayList<>();
         for (Eluent eluent : poured) {

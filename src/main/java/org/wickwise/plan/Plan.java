@@ -1,7 +1,10 @@
 package org.wickwise.plan;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.wickwise.bench.Case;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.substance.Eluent;
@@ -38,6 +41,22 @@ public record Plan(Judgement judgement, Optional<Route> route, List<PlanLine> li
     /** What to keep of the outflow at the wanted purity; empty when no plan is sound. */
     public Optional<Keeping> keeping() {
         return route.map(found -> Keeping.of(found, judgement));
+    }
+
+    /** The same plan with more to say; the sections keep their order. */
+    public Plan with(List<PlanLine> more) {
+        List<PlanLine> all = new ArrayList<>(lines);
+        all.addAll(more);
+        all.sort(Comparator.comparing(PlanLine::section));
+        return new Plan(judgement, route, all);
+    }
+
+    /** The same plan without the lines of which this is true. */
+    public Plan without(Predicate<PlanLine> saying) {
+        return new Plan(
+                judgement,
+                route,
+                lines.stream().filter(line -> !saying.test(line)).toList());
     }
 
     public Optional<PlanLine> line(String label) {

@@ -20,6 +20,7 @@ public record PlanLine(String label, Section section, String text, Reason reason
         BASIS("What it rests on"),
         DOUBTS("What is doubtful"),
         NEXT("Which strip to run next"),
+        EXPECT("Which strips to have run, and what to expect"),
         SAFETY("Safety");
 
         private final String title;

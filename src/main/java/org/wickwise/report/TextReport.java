@@ -15,6 +15,11 @@ public final class TextReport {
     private TextReport() {}
 
     public static String of(Plan plan, Heading heading) {
+        return of(plan, heading, "why CASE LABEL");
+    }
+
+    /** @param question how a person asks for the reason of a line */
+    public static String of(Plan plan, Heading heading, String question) {
         StringBuilder text = new StringBuilder();
         text.append(heading.marked(plan.judged().title())).append("\n");
         text.append(plan.judged().inOneLine()).append("\n");
@@ -25,7 +30,7 @@ public final class TextReport {
                 lines.forEach(line -> text.append(hanging("[" + line.label() + "] " + line.text())));
             }
         }
-        text.append("\nAsk why with the label in brackets: why CASE LABEL\n");
+        text.append("\nAsk why with the label in brackets: " + question + "\n");
         return text.toString();
     }
 

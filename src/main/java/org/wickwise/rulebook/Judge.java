@@ -55,6 +55,11 @@ public final class Judge {
         return rulebook;
     }
 
+    /** The value of a limit of the rule book. */
+    public double limit(String name) {
+        return rulebook.limits().get(name).value();
+    }
+
     public SolventData data() {
         return data;
     }

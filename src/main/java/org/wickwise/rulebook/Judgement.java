@@ -110,6 +110,14 @@ public record Judgement(
                         .noneMatch(strip -> strip.phase().equals(judged.column().phase()));
     }
 
+    /** Whether nothing but earlier strips of other runs tells of this eluent. */
+    public boolean isRemembered(Eluent eluent) {
+        List<Strip> strips = judged.strips().stream()
+                .filter(strip -> strip.eluent().equals(eluent))
+                .toList();
+        return !strips.isEmpty() && strips.stream().allMatch(Strip::isRemembered);
+    }
+
     public double limit(String name) {
         return limits.get(name).value();
     }

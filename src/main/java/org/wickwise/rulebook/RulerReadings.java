@@ -43,11 +43,17 @@ final class RulerReadings {
                     quoted.retardationFactor(),
                     limits.get("uncertainty of a reported Rf").value()));
         }
+        if (position instanceof Spot.Remembered remembered) {
+            return Optional.of(remembered.retardationFactor());
+        }
         return Optional.empty();
     }
 
     Reason reading(Strip strip, Dye dye, RetardationFactor value) {
         Spot spot = strip.spotOf(dye).orElseThrow();
+        if (spot.position() instanceof Spot.Remembered remembered) {
+            return remembered.reason();
+        }
         if (!(spot.position() instanceof Travelled travelled)) {
             return new Reason.Calculated(
                     "Rf of " + dye + " in " + strip.eluent() + " is " + value.shown(),
@@ -67,6 +73,9 @@ final class RulerReadings {
 
     static Reason observed(Strip strip, Dye dye) {
         Spot spot = strip.spotOf(dye).orElseThrow();
+        if (spot.position() instanceof Spot.Remembered remembered) {
+            return remembered.reason();
+        }
         return new Reason.Observed(
                 dye + " " + spot.position().words() + " on " + strip
                         + strip.frontMillimetres().stream()

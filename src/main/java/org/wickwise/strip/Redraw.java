@@ -63,6 +63,12 @@ public record Redraw(Strip strip, List<Double> errors) {
         if (position instanceof Spot.Quoted quoted) {
             return new Spot.Quoted(between(0, quoted.retardationFactor() + quotedUncertainty * error, 1));
         }
+        if (position instanceof Spot.Remembered remembered) {
+            RetardationFactor known = remembered.retardationFactor();
+            double drawn = between(0, known.value() + known.uncertainty() * error, 1);
+            return new Spot.Remembered(
+                    new RetardationFactor(drawn, known.uncertainty()), remembered.from(), remembered.reason());
+        }
         return position;
     }
 
@@ -86,6 +92,10 @@ public record Redraw(Strip strip, List<Double> errors) {
         }
         if (before instanceof Spot.Quoted from && after instanceof Spot.Quoted to) {
             return (to.retardationFactor() - from.retardationFactor()) / quotedUncertainty;
+        }
+        if (before instanceof Spot.Remembered from && after instanceof Spot.Remembered to) {
+            RetardationFactor known = from.retardationFactor();
+            return (to.retardationFactor().value() - known.value()) / known.uncertainty();
         }
         return 0;
     }

@@ -1,6 +1,7 @@
 package org.wickwise.strip;
 
 import java.util.List;
+import org.wickwise.reason.Reason;
 import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
@@ -31,6 +32,20 @@ public record Spot(List<Dye> dyes, Position position, Place place) {
         @Override
         public String words() {
             return "is reported at Rf " + Numbers.plain(retardationFactor, 3);
+        }
+    }
+
+    /**
+     * An Rf that earlier strips showed, of which none belongs to this case.
+     *
+     * @param retardationFactor with the uncertainty of what the next strip will show
+     * @param from "12 strips of 2 days"
+     * @param reason down to the lines of the notebook
+     */
+    public record Remembered(RetardationFactor retardationFactor, String from, Reason reason) implements Position {
+        @Override
+        public String words() {
+            return "is remembered at Rf " + retardationFactor.shown() + " from " + from;
         }
     }
 

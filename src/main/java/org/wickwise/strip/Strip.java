@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
@@ -111,6 +113,38 @@ public record Strip(
         return frontMillimetres.isPresent()
                 ? new Spot.Travelled(retardationFactor * frontMillimetres.getAsDouble())
                 : new Spot.Quoted(retardationFactor);
+    }
+
+    /** The same strip with the spots of these dyes only. */
+    public Strip of(List<Dye> some) {
+        return new Strip(
+                eluent,
+                phase,
+                replicate,
+                frontMillimetres,
+                rulerDivisionMillimetres,
+                spots.stream()
+                        .map(spot -> new Spot(
+                                spot.dyes().stream().filter(some::contains).toList(), spot.position(), spot.place()))
+                        .filter(spot -> !spot.dyes().isEmpty())
+                        .toList(),
+                gaps.stream()
+                        .filter(gap -> some.contains(gap.ahead()) && some.contains(gap.behind()))
+                        .toList(),
+                mishaps,
+                among(streaked, some),
+                among(atTheEdge, some),
+                among(notSeen, some),
+                place);
+    }
+
+    private static Set<Dye> among(Set<Dye> dyes, List<Dye> some) {
+        return dyes.stream().filter(some::contains).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Whether nobody ran it for this case: its spots are those of earlier strips. */
+    public boolean isRemembered() {
+        return spots.stream().anyMatch(spot -> spot.position() instanceof Spot.Remembered);
     }
 
     public Optional<Spot> spotOf(Dye dye) {

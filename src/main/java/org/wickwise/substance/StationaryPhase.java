@@ -32,6 +32,11 @@ public record StationaryPhase(
         List<String> keepAway,
         List<String> stripsThatSpeakForIt) {
 
+    /** How a dye of this class is held, in words; empty where nothing is said of it. */
+    public Optional<String> howItHolds(DyeClass dyeClass) {
+        return Optional.ofNullable(holds.get(dyeClass.word()));
+    }
+
     /**
      * @param property the property that ranks solvents
      * @param weakestIsLowest whether the lowest value marks the weakest solvent
