@@ -5,8 +5,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.wickwise.lesson.BriefPlans;
 import org.wickwise.lesson.ClassFindings;
 import org.wickwise.lesson.ClassGroups;
 import org.wickwise.lesson.ClassPlans;
@@ -108,15 +110,19 @@ final class ClassCommand implements Callable<Integer> {
     private int ofTheClass(Lesson lesson, ClassGroups groups, Workbench bench) throws IOException {
         ClassFindings findings =
                 new ClassFindings(lesson, groups, bench.judge().rulebook().limits());
-        try (ClassOutputs outputs = ClassOutputs.to(html, csv)) {
-            ClassPlans.of(
-                    groups,
-                    bench::plan,
-                    planned -> {
-                        findings.add(planned);
-                        outputs.add(planned);
-                    },
-                    new Progress(spec.commandLine().getErr(), groups.names().size(), "groups planned"));
+        try (ClassOutputs outputs = ClassOutputs.to(html, csv);
+                BriefPlans brief = new BriefPlans(bench.judge(), bench.planner())) {
+            Consumer<GroupPlan> each = planned -> {
+                findings.add(planned);
+                outputs.add(planned);
+            };
+            Progress progress =
+                    new Progress(spec.commandLine().getErr(), groups.names().size(), "groups planned");
+            if (html.isPresent()) {
+                ClassPlans.sideBySide(groups, bench::plan, each, progress);
+            } else {
+                ClassPlans.inTurn(groups, brief::of, each, progress);
+            }
             ClassSummary summary = findings.summary();
             List<Path> written = outputs.finish(summary);
             if (group.isPresent()) {

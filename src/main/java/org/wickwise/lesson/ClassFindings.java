@@ -101,19 +101,26 @@ public final class ClassFindings {
                 words.add(counts.get(standing) + " " + standing.words());
             }
         }
-        int rows = groups.leftOut().size()
-                + outcomes.stream()
-                        .mapToInt(outcome -> outcome.leftOut().size())
-                        .sum();
+        int rows = rows(groups.leftOut())
+                + outcomes.stream().mapToInt(outcome -> rows(outcome.leftOut())).sum();
         String text = "Of " + outcomes.size() + (outcomes.size() == 1 ? " group " : " groups ") + Words.joined(words)
                 + "."
-                + (rows == 0 ? "" : " Left out: " + rows + (rows == 1 ? " row" : " rows") + " or files, told below.");
+                + (rows == 0 ? "" : " Left out: " + rows + (rows == 1 ? " row" : " rows") + ", told below.");
         List<Reason> grounds = outcomes.stream()
                 .limit(MOST_WITH_REASONS)
                 .<Reason>map(outcome -> new Reason.Stated(
                         "group " + outcome.group() + " " + standing(outcome).words(), placeOf(outcome)))
                 .toList();
         return new PlanLine("class", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds));
+    }
+
+    /** A row with several problems is one row. */
+    private static int rows(List<Problem> leftOut) {
+        return (int) leftOut.stream()
+                .map(problem ->
+                        new Place(problem.place().file(), problem.place().line()))
+                .distinct()
+                .count();
     }
 
     /** One line for each way that groups can go on. */
@@ -315,7 +322,7 @@ public final class ClassFindings {
                 standing(outcome),
                 outcome.way().orElse(""),
                 String.join(" ", toRun),
-                outcome.leftOut().size());
+                rows(outcome.leftOut()));
     }
 
     private static PooledRow row(PooledRetardation one) {

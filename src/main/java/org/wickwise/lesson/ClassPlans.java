@@ -25,7 +25,7 @@ public final class ClassPlans {
      * @param each takes every group's plan, one after the other
      * @param progress hears how many groups are done
      */
-    public static void of(
+    public static void sideBySide(
             ClassGroups groups, Function<Case, Plan> planning, Consumer<GroupPlan> each, IntConsumer progress) {
         List<String> names = groups.names();
         for (int first = 0; first < names.size(); first += SIDE_BY_SIDE) {
@@ -35,6 +35,16 @@ public final class ClassPlans {
                     .toList()
                     .forEach(each);
             progress.accept(first + some.size());
+        }
+    }
+
+    /** The same one group after the other, as {@link BriefPlans} wants it. */
+    public static void inTurn(
+            ClassGroups groups, Function<Case, Plan> planning, Consumer<GroupPlan> each, IntConsumer progress) {
+        int done = 0;
+        for (String name : groups.names()) {
+            each.accept(planOf(groups.of(name), planning));
+            progress.accept(++done);
         }
     }
 

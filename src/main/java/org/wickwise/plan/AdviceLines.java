@@ -45,6 +45,14 @@ final class AdviceLines {
         return lines;
     }
 
+    /** Whether the rules ask for a strip; needs no reasons. */
+    boolean asksForStrips() {
+        return !judgement.all(Conclusion.RunNext.class).isEmpty()
+                || !judgement.all(Conclusion.RunNextDye.class).isEmpty()
+                || !judgement.all(Conclusion.RunAgain.class).isEmpty()
+                || judgement.all(Conclusion.RunNextEluent.class).stream().anyMatch(next -> concerns("", next.eluent()));
+    }
+
     /** Advice about an eluent is given when the plan pours it, or when there is no plan. */
     private void nextStrips() {
         Map<String, Reason> advice = new TreeMap<>();

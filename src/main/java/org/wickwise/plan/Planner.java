@@ -44,6 +44,12 @@ public final class Planner {
         return best(ChoicesOfCase.of(judgement, burden, columnSizes), Set.of(), true);
     }
 
+    /** Whether a plan would say which strip to run next; asks no reason of the judgement. */
+    public boolean asksForStrips(Judgement judgement, Optional<Route> route) {
+        return new AdviceLines(judgement, route, topics).asksForStrips()
+                || !new BlendLines(judgement, route, blends).lines().isEmpty();
+    }
+
     public Plan plan(Judgement judgement) {
         Choices choices = ChoicesOfCase.of(judgement, burden, columnSizes);
         Optional<Route> route = best(choices, Set.of(), true);

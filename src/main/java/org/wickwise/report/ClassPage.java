@@ -40,11 +40,14 @@ public final class ClassPage implements Closeable {
             th { border-bottom: 2px solid #1b1b1b; }
             td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
             img { max-width: 100%; height: auto; }
+            td.stands, td.dye { white-space: nowrap; }
             .far { font-weight: bold; }
             @media print {
               h2.group { break-before: page; border-top: none; margin-top: 0; }
               tr, li, img { break-inside: avoid; }
-              body { font-size: 9pt; margin: 0; }
+              body { font: 8.5pt/1.25 Georgia, serif; margin: 0; padding: 0; }
+              th, td { padding: .05rem .4rem .05rem 0; }
+              img { max-height: 10.5cm; }
               ul { margin: .1rem 0 .4rem; }
               h2, h3 { break-after: avoid; }
               h3 { margin-top: .6rem; }
@@ -60,7 +63,7 @@ public final class ClassPage implements Closeable {
     /** @throws IOException where nothing can be written beside the page */
     public ClassPage(Path page) throws IOException {
         this.page = page.toAbsolutePath();
-        this.groupsFile = Files.createTempFile(this.page.getParent(), ".class-page", ".part");
+        this.groupsFile = this.page.resolveSibling("." + this.page.getFileName() + ".groups");
         this.groups = Files.newBufferedWriter(groupsFile, StandardCharsets.UTF_8);
     }
 
@@ -93,7 +96,7 @@ public final class ClassPage implements Closeable {
     /** Writes the page, in one go where it is to lie. */
     public void finish(ClassSummary summary) throws IOException {
         groups.close();
-        Path whole = Files.createTempFile(page.getParent(), ".class-page", ".html");
+        Path whole = page.resolveSibling("." + page.getFileName() + ".whole");
         try {
             try (BufferedWriter out = Files.newBufferedWriter(whole, StandardCharsets.UTF_8);
                     Reader written = Files.newBufferedReader(groupsFile, StandardCharsets.UTF_8)) {
@@ -114,8 +117,9 @@ public final class ClassPage implements Closeable {
         out.write("<table>\n<tr><th>Group</th><th>Stands</th><th>Way, or what to run again</th></tr>\n");
         for (GroupRow row : summary.groups()) {
             String what = row.way().isEmpty() ? row.toRun() : Words.capital(row.way()) + ".";
-            out.write("<tr><td><a href=\"#" + anchor(row.group()) + "\">" + escaped(row.group()) + "</a></td><td>"
-                    + row.standing().words() + "</td><td>" + escaped(what) + "</td></tr>\n");
+            out.write("<tr><td><a href=\"#" + anchor(row.group()) + "\">" + escaped(row.group())
+                    + "</a></td><td class=\"stands\">" + row.standing().words() + "</td><td>" + escaped(what)
+                    + "</td></tr>\n");
         }
         out.write("</table>\n");
         for (Part part : summary.parts()) {
@@ -139,7 +143,7 @@ public final class ClassPage implements Closeable {
                 + "<th class=\"number\">One reading</th><th>Far out</th></tr>\n");
         for (PooledRow row : summary.pooled()) {
             String far = row.farOut().isEmpty() ? "" : "group " + Words.joined(row.farOut());
-            out.write("<tr><td>" + escaped(row.eluent()) + "</td><td>" + escaped(row.dye()) + "</td>"
+            out.write("<tr><td>" + escaped(row.eluent()) + "</td><td class=\"dye\">" + escaped(row.dye()) + "</td>"
                     + number(String.valueOf(row.groups()))
                     + number(Numbers.fixed(row.mean(), 3) + " \u00b1 " + Numbers.fixed(2 * row.uncertainty(), 3))
                     + number(Numbers.fixed(row.median(), 3)) + number(Numbers.fixed(row.between(), 3))
@@ -159,7 +163,7 @@ public final class ClassPage implements Closeable {
         lines.forEach(line -> list.append("<li><code>")
                 .append(escaped(line.label()))
                 .append("</code> ")
-                .append(escaped(line.text()))
+                .append(escaped(line.text()).replaceAll("`([^`]*)`", "<code>$1</code>"))
                 .append("</li>\n"));
         return list.append("</ul>\n").toString();
     }
