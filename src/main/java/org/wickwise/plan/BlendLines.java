@@ -21,15 +21,12 @@ final class BlendLines {
     private final Optional<Route> route;
     private final List<Dye> overlapping;
     private final BlendWishes wishes;
-    private final List<Dye> overlapping;
 
     BlendLines(Judgement judgement, Optional<Route> route, List<Dye> overlapping, BlendWishes wishes) {
         this.judgement = judgement;
         this.route = route;
         this.overlapping = overlapping;
         this.wishes = wishes;
-        this.overlapping =
-                route.map(found -> Keeping.overlapping(found, judgement)).orElse(List.of());
     }
 
     /** The most promising blend for each dye that needs one, and every blend that the plan pours. */

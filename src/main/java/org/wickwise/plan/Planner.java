@@ -46,15 +46,18 @@ public final class Planner {
 
     /** Whether a plan would say which strip to run next; asks no reason of the judgement. */
     public boolean asksForStrips(Judgement judgement, Optional<Route> route) {
-        return new AdviceLines(judgement, route, topics).asksForStrips()
-                || !new BlendLines(judgement, route, blends).lines().isEmpty();
+        List<Dye> overlapping = overlapping(keeping(judgement, route), judgement);
+        return new AdviceLines(judgement, route, overlapping, topics).asksForStrips()
+                || !new BlendLines(judgement, route, overlapping, blends)
+                        .lines()
+                        .isEmpty();
     }
 
     public Plan plan(Judgement judgement) {
         Choices choices = ChoicesOfCase.of(judgement, burden, columnSizes);
         Optional<Route> route = best(choices, Set.of(), true);
-        Optional<Keeping> keeping = route.map(found -> Keeping.of(found, judgement));
-        List<Dye> overlapping = keeping.map(kept -> kept.overlapping(judgement)).orElse(List.of());
+        Optional<Keeping> keeping = keeping(judgement, route);
+        List<Dye> overlapping = overlapping(keeping, judgement);
         List<PlanLine> lines = new ArrayList<>();
         if (route.isPresent()) {
             lines.addAll(new RouteLines(judgement, route.get(), keeping.orElseThrow(), columnSizes).lines());
@@ -71,6 +74,14 @@ public final class Planner {
         lines.addAll(new BlendLines(judgement, route, overlapping, blends).lines());
         lines.sort(Comparator.comparing(PlanLine::section));
         return new Plan(judgement, route, lines);
+    }
+
+    private static Optional<Keeping> keeping(Judgement judgement, Optional<Route> route) {
+        return route.map(found -> Keeping.of(found, judgement));
+    }
+
+    private static List<Dye> overlapping(Optional<Keeping> keeping, Judgement judgement) {
+        return keeping.map(kept -> kept.overlapping(judgement)).orElse(List.of());
     }
 
     private Optional<Route> best(Choices choices, Set<Eluent> forbidden, boolean stocked) {
