@@ -36,12 +36,14 @@ public final class AirLines {
     private final Map<Solvent, Double> ofTheClass;
     private final Optional<Reason> stated;
     private final double celsius;
+    private final Uncovered uncovered;
     private final ReasonedLines lines = new ReasonedLines();
 
     private AirLines(LaidOutLesson laidOut, Map<Solvent, Double> ofTheClass, Optional<Reason> stated) {
         this.laidOut = laidOut;
         this.ofTheClass = ofTheClass;
         this.stated = stated;
+        this.uncovered = Uncovered.of(ofTheClass.keySet());
         this.celsius = laidOut.lesson()
                 .room()
                 .map(Room::temperatureCelsius)
@@ -79,7 +81,7 @@ public final class AirLines {
             inTheRoom.vapours().forEach(vapour -> vapour(vapour, room.get().cubicMetres()));
             together("room", "In the room, " + cubic(room.get().cubicMetres()) + ", all vapours together", inTheRoom);
             smallestSpace(room.get());
-            lines.addAll(new FreshAirLines(laidOut, inTheRoom, room.get()).lines());
+            lines.addAll(new FreshAirLines(laidOut, inTheRoom, room.get(), uncovered).lines());
         } else {
             withoutRoom();
         }
@@ -176,7 +178,8 @@ public final class AirLines {
         String text = where + ": " + fire(vapours) + " " + people(vapours)
                 + (vapours.vapours().stream().anyMatch(Vapour::capped)
                         ? " No vapour is reckoned above what stands over its liquid."
-                        : "");
+                        : "")
+                + uncovered.leftOut();
         boolean danger = isBurningAlarm(vapours) || vapours.worstExposure() > 1;
         lines.reckoned(
                 danger ? Section.DOUBTS : Section.BASIS,
@@ -291,32 +294,13 @@ public final class AirLines {
     }
 
     private void notCovered() {
-        List<String> gaps = new ArrayList<>();
-        List<Reason> grounds = new ArrayList<>(List.of(amountsReason()));
-        for (Solvent solvent : ofTheClass.keySet()) {
-            List<String> unknown = new ArrayList<>();
-            if (solvent.number("density").isEmpty()
-                    || solvent.number("molar mass").isEmpty()) {
-                unknown.add("density or molar mass, so it is not reckoned at all");
-            } else {
-                if (!(solvent.number(RoomVapours.LOWER_EXPLOSIVE_LIMIT).orElse(0) > 0)) {
-                    unknown.add(RoomVapours.LOWER_EXPLOSIVE_LIMIT);
-                }
-                RoomVapours.EXPOSURE_LIMITS.stream()
-                        .filter(list -> !(solvent.number(list).orElse(0) > 0))
-                        .forEach(unknown::add);
-            }
-            if (!unknown.isEmpty()) {
-                gaps.add(solvent + " (no " + String.join(", no ", unknown) + ")");
-            }
-        }
-        if (!gaps.isEmpty()) {
+        if (!uncovered.isEmpty()) {
             lines.said(
                     Section.DOUBTS,
                     "not-covered",
-                    "Not covered, since the table has no number: " + String.join("; ", gaps)
+                    "Not covered, since the table has no number: " + uncovered.inDetail()
                             + ". That is no sign of harmlessness; look into the safety data sheet.",
-                    grounds);
+                    List.of(amountsReason()));
         }
     }
 

@@ -46,7 +46,7 @@ final class BenchAmountLines {
                     "hand it out step by step, from the hood");
             compared(
                     "room-amount",
-                    "All groups together have " + ReadyAmount.shown(inTheRoom) + " of flammable liquid",
+                    "All together there are " + ReadyAmount.shown(inTheRoom) + " of flammable liquid",
                     inTheRoom,
                     laidOut.limit(IN_THE_ROOM),
                     school ? "a school aims at no more than " : "a school would aim at no more than ",

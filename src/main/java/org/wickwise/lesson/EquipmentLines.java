@@ -53,7 +53,8 @@ final class EquipmentLines {
         double jars = Math.ceil(Numbers.steady(each / laidOut.value(IN_A_JAR)));
         String text = "Strips: cut " + Numbers.plain(withSpare((double) groups * each, SPARE_STRIPS), 0) + " ("
                 + groups * each + " to run, " + laidOut.limit(SPARE_STRIPS).shown() + " spare) and set out "
-                + Numbers.plain(groups * jars, 0) + " jars with lids. In: "
+                + Numbers.plain(groups * jars, 0)
+                + (groups * jars == 1 ? " jar with a lid. In: " : " jars with lids. In: ")
                 + (laidOut.stripEluents().isEmpty()
                         ? "eluents that nobody has named yet"
                         : Words.joined(laidOut.stripEluents().stream()

@@ -26,12 +26,14 @@ final class FreshAirLines {
     private final LaidOutLesson laidOut;
     private final RoomVapours vapours;
     private final Room room;
+    private final Uncovered uncovered;
     private final ReasonedLines lines = new ReasonedLines();
 
-    FreshAirLines(LaidOutLesson laidOut, RoomVapours vapours, Room room) {
+    FreshAirLines(LaidOutLesson laidOut, RoomVapours vapours, Room room, Uncovered uncovered) {
         this.laidOut = laidOut;
         this.vapours = vapours;
         this.room = room;
+        this.uncovered = uncovered;
     }
 
     List<PlanLine> lines() {
@@ -110,7 +112,7 @@ final class FreshAirLines {
                     Section.BASIS,
                     "clearing",
                     "Even the worst case lies below the burning alarm and the exposure limits, so no time to clear is"
-                            + " reckoned; air the room all the same.",
+                            + " reckoned; air the room all the same." + uncovered.leftOut(),
                     "t = K V/Q ln(C0/C), reckoned where C0 is above C",
                     REFERENCE,
                     withAlarm());
@@ -163,7 +165,7 @@ final class FreshAirLines {
         String text = "If all of it evaporates evenly in the lesson, the air holds "
                 + Figures.three(burning) + " % of the lower explosive limit at its end, and " + Figures.three(exposed)
                 + " times what the stricter exposure limits allow; if that went on, " + Figures.three(burning * steady)
-                + " % and " + Figures.three(exposed * steady) + " times.";
+                + " % and " + Figures.three(exposed * steady) + " times." + uncovered.leftOut();
         lines.reckoned(
                 exposed > 1 || burning > laidOut.value(AirLines.BURNING_ALARM) ? Section.DOUBTS : Section.BASIS,
                 "build-up",

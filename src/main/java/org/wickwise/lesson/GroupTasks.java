@@ -55,7 +55,7 @@ final class GroupTasks {
 
     private void strips() {
         int each = laidOut.stripsOfAGroup();
-        String strips = each + (each == 1 ? " strip" : " strips");
+        String strips = laidOut.stripsInWords();
         tasks.add(byLimit("spot", Unit.STRIPS, "mark and spot " + strips, "spotting of a strip", each, List.of()));
         fronts.longestMinutes()
                 .ifPresent(minutes -> tasks.add(new Task(

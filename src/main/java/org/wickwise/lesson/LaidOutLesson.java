@@ -52,6 +52,11 @@ public record LaidOutLesson(Lesson lesson, Plan plan, SolventData data) {
         return lesson.stripsEach().orElse(stripEluents().size());
     }
 
+    /** "1 strip", "4 strips". */
+    String stripsInWords() {
+        return stripsOfAGroup() + (stripsOfAGroup() == 1 ? " strip" : " strips");
+    }
+
     /** One column volume in millilitres; empty where there is no plan or bore and bed are not known. */
     OptionalDouble columnVolumeMillilitres() {
         return plan.isRefusal()
@@ -90,7 +95,7 @@ public record LaidOutLesson(Lesson lesson, Plan plan, SolventData data) {
     }
 
     Reason stripsStated() {
-        String each = "each group runs " + stripsOfAGroup() + (stripsOfAGroup() == 1 ? " strip" : " strips");
+        String each = "each group runs " + stripsInWords();
         return new Reason.Stated(lesson.stripsEach().isPresent() ? each : each + ", one in each eluent", place());
     }
 

@@ -32,7 +32,7 @@ public final class PrepLines {
         String shelf = !laidOut.hasShelf()
                 ? "no shelf is named, so nothing is said of bottles"
                 : wanting.isEmpty() ? "the shelf has enough" : "not enough on the shelf: " + Words.joined(wanting);
-        String text = "For " + whom + " with " + laidOut.stripsOfAGroup() + " strips "
+        String text = "For " + whom + " with " + laidOut.stripsInWords() + " "
                 + (laidOut.plan().isRefusal() ? "and no column yet" : "and a column " + (groups == 1 ? "" : "each"))
                         .strip()
                 + ": " + shelf + ".";

@@ -14,6 +14,7 @@ import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.substance.Bottle;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Figures;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 
@@ -141,7 +142,7 @@ final class SolventLines {
                         parts.add(ReadyAmount.shown(ready * part.percent() / PER_CENT) + " of " + part.solvent()));
         blend.additions()
                 .forEach(addition -> parts.add((addition.percent().isPresent()
-                                ? Numbers.plain(ready * addition.percent().getAsDouble() / PER_CENT, 1) + " g or mL of "
+                                ? Figures.three(ready * addition.percent().getAsDouble() / PER_CENT) + " g or mL of "
                                 : "some ")
                         + addition.additive().name()));
         String text = "Mix " + ReadyAmount.shown(ready) + " of " + blend + ": " + Words.joined(parts)

@@ -90,7 +90,10 @@ public final class TimetableLines {
 
     private void inShort(List<Schedule> days) {
         double together = spread(SPREADS.get(0)).get(0).minutes();
-        String takes = "All of it in one go takes a group with two pairs of hands about " + Minutes.shown(together);
+        String takes =
+                "All of it in one go takes a group with two pairs of hands " + (isAllKnown() ? "about " : "at least ")
+                        + Minutes.shown(together)
+                        + (isAllKnown() ? "" : ", and more for what is not known (below)");
         String text = takes + (bell.isEmpty() ? "; how long the lesson is nobody says." : against(days, together));
         List<Reason> grounds = new ArrayList<>();
         bell.ifPresent(minutes ->
@@ -108,11 +111,20 @@ public final class TimetableLines {
                 grounds);
     }
 
+    /** Whether the time of every front and of the column can be told. */
+    private boolean isAllKnown() {
+        return fronts.unknown().isEmpty()
+                && fronts.longestMinutes().isPresent()
+                && tasks.isFlowKnown()
+                && !laidOut.plan().isRefusal();
+    }
+
     private String against(List<Schedule> days, double together) {
         double minutes = bell.getAsDouble();
         String lesson = "the lesson of " + Minutes.shown(minutes);
         if (together <= minutes) {
-            return "; it fits in " + lesson + ", with " + Minutes.shown(minutes - together) + " to spare.";
+            return (isAllKnown() ? "; it fits in " : "; so much fits in ") + lesson + ", with "
+                    + Minutes.shown(minutes - together) + " to spare.";
         }
         String spread = days.size() == 1
                 ? ""

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -146,6 +147,28 @@ class BenchListTest {
         assertThat(answer("air", ONE_GROUP))
                 .contains("[no-room]", "cubic metres", "[small-room]", "[large-room]")
                 .contains("[not-covered]", "water (no lower explosive limit");
+    }
+
+    /** The table has no molar mass of petroleum ether; what it has not reckoned must not look harmless. */
+    @Test
+    void a_liquid_that_is_not_reckoned_is_named_wherever_sums_are_told() throws IOException {
+        String lesson = lessonIn("{cubic metres: 200, air changes per hour: 3}", "lesson minutes: 60");
+        String air = answer("air", lesson, "--evaporates", "petroleum ether=500", "--evaporates", "ethanol=10");
+        assertThat(air).contains("[not-covered]", "so it is not reckoned at all");
+        for (String label : List.of("room", "clearing", "build-up")) {
+            assertThat(air)
+                    .containsPattern(
+                            "\\[" + label + "] [^\\[]*What the table does not know of petroleum ether comes on top");
+        }
+    }
+
+    @Test
+    void a_timetable_with_something_unknown_does_not_say_that_it_fits() throws IOException {
+        String written = Files.readString(Shipped.DEMO).replace("  run by: gravity\n", "") + "\nlesson minutes: 600\n";
+        Path file = Files.writeString(folder.resolve("ink.yaml"), written);
+        assertThat(answer("timetable", file.toString()))
+                .contains("at least", "so much fits in the lesson of 600 minutes", "[no-flow]")
+                .doesNotContain("[load]");
     }
 
     @Test

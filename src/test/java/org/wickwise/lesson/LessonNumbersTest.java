@@ -3,6 +3,8 @@ package org.wickwise.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +23,8 @@ import org.wickwise.lesson.Task.Unit;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.reason.Reason;
+import org.wickwise.report.Heading;
+import org.wickwise.report.ReasonText;
 import org.wickwise.substance.RoomAir;
 import org.wickwise.substance.Solvent;
 
@@ -38,8 +42,12 @@ class LessonNumbersTest {
     }
 
     private static LaidOutLesson lessonOf(int groups) {
-        Lesson lesson = new Lesson(
-                DEMO,
+        return new LaidOutLesson(lessonOf(DEMO, groups), PLAN, Shipped.data());
+    }
+
+    private static Lesson lessonOf(Case basis, int groups) {
+        return new Lesson(
+                basis,
                 groups,
                 OptionalInt.empty(),
                 Optional.empty(),
@@ -47,7 +55,6 @@ class LessonNumbersTest {
                 Optional.empty(),
                 OptionalDouble.empty(),
                 Shipped.DEMO);
-        return new LaidOutLesson(lesson, PLAN, Shipped.data());
     }
 
     /** What the reason of a line says before rounding, "= 123.4 mL" at the end of its formula. */
@@ -102,6 +109,24 @@ class LessonNumbersTest {
         assertThat(large.worstExposure()).isLessThanOrEqualTo(small.worstExposure() * (1 + 1e-12));
         assertThat(large.percentOfLowerExplosiveLimit())
                 .isLessThanOrEqualTo(small.percentOfLowerExplosiveLimit() * (1 + 1e-12));
+    }
+
+    @Example
+    void every_shipped_and_published_case_gets_its_three_answers() {
+        for (Path file : Shipped.cases()) {
+            Case written = Shipped.caseIn(file);
+            LaidOutLesson laidOut =
+                    new LaidOutLesson(lessonOf(written, 12), Shipped.bench().plan(written), Shipped.data());
+            List<PlanLine> lines = new ArrayList<>(PrepLines.of(laidOut, Shipped.rulebook()));
+            lines.addAll(AirLines.of(laidOut));
+            lines.addAll(
+                    TimetableLines.of(laidOut, List.of(), Shipped.rulebook().columnSizes()));
+            for (PlanLine line : lines) {
+                assertThat(ReasonText.of(line, Heading.plain()))
+                        .as(file + " " + line.label())
+                        .doesNotContain("NaN", "Infinity", "null", "E+", "E-");
+            }
+        }
     }
 
     private static Task task(String label, double minutes, String... after) {
