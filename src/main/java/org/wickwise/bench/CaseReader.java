@@ -247,7 +247,7 @@ public final class CaseReader {
                     "at least one strip under `strips:`",
                     "run the mixture up a strip in two or three solvents and write down front and travel");
         }
-        StripReader reader = new StripReader(data, CaseShelf.ownNames(shelf), dyes, phase, problems);
+        StripReader reader = new StripReader(data, shelf.ownNames(), dyes, phase, problems);
         return items.stream().map(reader::strip).flatMap(Optional::stream).toList();
     }
 

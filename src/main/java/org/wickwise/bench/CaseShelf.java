@@ -3,10 +3,7 @@ package org.wickwise.bench;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.wickwise.substance.Bottle;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.NamesOfTheTable;
@@ -68,13 +65,5 @@ final class CaseShelf {
                         bottle.contents().additions())))
                 .toList();
         return new Shelf(shelf.title(), bottles, shelf.ownValues(), shelf.place());
-    }
-
-    /** What the household bottles are called, in small letters, and what they hold. */
-    static Map<String, Eluent> ownNames(Shelf shelf) {
-        return shelf.bottles().stream()
-                .filter(Bottle::isHouseholdBlend)
-                .collect(Collectors.toMap(
-                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
     }
 }

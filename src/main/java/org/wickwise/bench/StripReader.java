@@ -25,7 +25,7 @@ import org.wickwise.text.Numbers;
 import org.wickwise.text.Problems;
 
 /** Reads one strip of a case against the dyes of the mixture. */
-final class StripReader {
+public final class StripReader {
 
     private static final Set<String> KEYS = Set.of(
             "solvent",
@@ -51,7 +51,7 @@ final class StripReader {
     private final Problems problems;
     private final EluentReader eluents;
 
-    StripReader(
+    public StripReader(
             SolventData data,
             Map<String, Eluent> ownNames,
             List<Dye> dyes,
@@ -64,7 +64,8 @@ final class StripReader {
         this.eluents = new EluentReader(data, ownNames, problems);
     }
 
-    Optional<Strip> strip(Node node) {
+    /** The strip; empty where its eluent or its stationary phase cannot be read. What is wrong is reported. */
+    public Optional<Strip> strip(Node node) {
         Fields fields = Fields.ofNode(node, "a strip", KEYS, problems);
         Scalar written = new Scalar(fields.requiredText("solvent"), fields.placeOf("solvent"));
         Optional<Eluent> eluent = written.text().isEmpty() ? Optional.empty() : eluents.read(written);

@@ -2,8 +2,11 @@ package org.wickwise.substance;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.text.Place;
 
@@ -94,5 +97,13 @@ public record Shelf(String title, List<Bottle> bottles, List<TableValue> ownValu
 
     private static Eluent withoutAdditions(Eluent eluent) {
         return eluent.additions().isEmpty() ? eluent : Eluent.of(eluent.parts(), List.of());
+    }
+
+    /** What the household bottles are called, in small letters, and what they hold. */
+    public Map<String, Eluent> ownNames() {
+        return bottles.stream()
+                .filter(Bottle::isHouseholdBlend)
+                .collect(Collectors.toMap(
+                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
     }
 }
