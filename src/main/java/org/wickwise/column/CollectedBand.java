@@ -134,7 +134,7 @@ public record CollectedBand(
 
     private static int end(List<Portion> portions, int fullest, int step) {
         int end = fullest;
-        for (int i = fullest; i >= 0 && i < portions.size() && Math.abs(i - end) < 2; i += step) {
+        for (int i = fullest; i >= 0 && i < portions.size() && Math.abs(i - end) <= 2; i += step) {
             end = portions.get(i).isFilled() ? i : end;
         }
         return end;
