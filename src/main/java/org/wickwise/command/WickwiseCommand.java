@@ -42,7 +42,8 @@ public final class WickwiseCommand implements Runnable {
             RulesCommand.class,
             RecordCommand.class,
             NotebookCommand.class,
-            ForecastCommand.class);
+            ForecastCommand.class,
+            AfterwardsCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;

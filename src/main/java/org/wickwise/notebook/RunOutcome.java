@@ -83,6 +83,9 @@ public record RunOutcome(
         return new Portion(fraction.fromMillilitres(), fraction.toMillilitres(), amount, uncertainty);
     }
 
+    /** As many standard uncertainties leave 2 or 3 in 100 on either side. */
+    private static final double SURELY = 2;
+
     /** Reckons the outcome of one dye. */
     private record OfDye(
             Dye dye,
@@ -246,7 +249,9 @@ public record RunOutcome(
             double volume = columnVolume.getAsDouble();
             int pour = pourAt(band.middleMillilitres() - volume);
             Optional<BandOnBed> before = before(pour, volume, 0);
-            if (before.isEmpty() || before.get().position() >= 1) {
+            if (isNearAChange(band, pour, volume)
+                    || before.isEmpty()
+                    || before.get().position() >= 1) {
                 return Optional.empty();
             }
             double k = retention(band.middleMillilitres(), volume, before.get().position(), pour);
@@ -267,7 +272,7 @@ public record RunOutcome(
             double further = before(pour, volume, 1).orElseThrow().position();
             uncertainty = Math.hypot(uncertainty, retention(band.middleMillilitres(), volume, further, pour) - k);
             Eluent eluent = run.poured().get(pour).eluent();
-            Optional<RetardationFactor> strip = strips.apply(eluent).filter(RetardationFactor::isInsideTheStrip);
+            Optional<RetardationFactor> strip = strips.apply(eluent).filter(RetardationFactor::isFarFromBothEnds);
             OptionalDouble plates = k > 0 ? plates(band, before.get(), k, volume) : OptionalDouble.empty();
             return Optional.of(new Held(
                     eluent,
@@ -279,6 +284,16 @@ public record RunOutcome(
                     band.inTheLast() ? Bound.AT_LEAST : band.inTheFirst() ? Bound.AT_MOST : Bound.ABOUT,
                     plates,
                     plates.isEmpty() ? 0 : platesUncertainty(band, plates.getAsDouble(), k, uncertainty)));
+        }
+
+        /** Whether the middle came so near to a change of eluent that nobody can say in which of the two it left. */
+        private boolean isNearAChange(CollectedBand band, int pour, double volume) {
+            double inlet = band.middleMillilitres() - volume;
+            double doubt = SURELY * Math.hypot(band.middleUncertainty(), volume * tolerances.columnVolume());
+            boolean isFirst = pour == 0;
+            boolean isLast = pour + 1 == run.poured().size();
+            return !isFirst && inlet - run.pouredBefore(pour) < doubt
+                    || !isLast && run.pouredBefore(pour + 1) - inlet < doubt;
         }
 
         private double retention(double middle, double volume, double position, int pour) {
