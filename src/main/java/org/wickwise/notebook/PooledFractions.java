@@ -39,7 +39,7 @@ public record PooledFractions(Dye dye, int first, int last, Optional<Share> puri
 
     /**
      * The stretch of fractions with the most of the dye that holds the wanted purity. By absorbance, every stretch is tried,
-     * and a dye counts by its absorbance; fractions that show a dye nobody read are left out. By eye, it is the longest
+     * and a dye counts by its absorbance; a fraction is for the dye it holds most of, and left out where it shows a dye that nobody read. By eye, it is the longest
      * stretch that shows no other dye, and the ranges come from the bands, every dye taken to be there in the same amount.
      *
      * @param wantedPurity share, above 0 and below 1
@@ -51,6 +51,10 @@ public record PooledFractions(Dye dye, int first, int last, Optional<Share> puri
 
     /** Amounts of one stretch, grown fraction by fraction. */
     private record Stretch(int first, int last, double own, double ownSquare, double others, double othersSquare) {
+
+        boolean isAsMuchInLess(Stretch other) {
+            return own == other.own && last - first < other.last - other.first;
+        }
 
         double purity() {
             return own == 0 ? 0 : own / (own + others);
@@ -68,10 +72,10 @@ public record PooledFractions(Dye dye, int first, int last, Optional<Share> puri
         Optional<Stretch> best = Optional.empty();
         for (int first = 0; first < fractions.size(); first++) {
             Stretch stretch = new Stretch(first, first, 0, 0, 0, 0);
-            for (int last = first; last < fractions.size() && isRead(fractions.get(last), outcome); last++) {
+            for (int last = first; last < fractions.size() && isFor(dye.dye(), fractions.get(last), outcome); last++) {
                 stretch = with(stretch, fractions.get(last), dye.dye(), outcome);
                 boolean isBetter = stretch.purity() >= wantedPurity
-                        && (best.isEmpty() || stretch.own() > best.get().own());
+                        && (best.isEmpty() || stretch.own() > best.get().own() || stretch.isAsMuchInLess(best.get()));
                 best = isBetter ? Optional.of(stretch) : best;
             }
         }
@@ -86,10 +90,15 @@ public record PooledFractions(Dye dye, int first, int last, Optional<Share> puri
                                 balance.shareUncertainty(found.own(), Math.sqrt(found.ownSquare()))))));
     }
 
-    private static boolean isRead(Fraction fraction, RunOutcome outcome) {
-        return outcome.dyes().stream()
-                .filter(other -> fraction.shows(other.dye()))
-                .allMatch(other -> fraction.absorbed(other.dye()).isPresent());
+    /** Whether all its dyes were read, and none of them more than this one. So no fraction is for two dyes. */
+    private static boolean isFor(Dye dye, Fraction fraction, RunOutcome outcome) {
+        double own = fraction.absorbed(dye).orElse(0);
+        return outcome.dyes().stream().filter(other -> !other.dye().equals(dye)).allMatch(other -> {
+            boolean isUnread = fraction.shows(other.dye())
+                    && fraction.absorbed(other.dye()).isEmpty();
+            double others = fraction.absorbed(other.dye()).orElse(0);
+            return !isUnread && (others == 0 || others < own);
+        });
     }
 
     private static Stretch with(Stretch stretch, Fraction fraction, Dye dye, RunOutcome outcome) {

@@ -37,6 +37,7 @@ public final class AfterLines {
 
     private static final double PER_CENT = 100;
     private static final double COVERAGE = 2;
+    private static final double NEARLY_ALL = 0.99;
 
     private final Judgement judgement;
     private final Optional<Route> planned;
@@ -60,14 +61,22 @@ public final class AfterLines {
     public static List<PlanLine> of(Judgement judgement, Optional<Route> planned, ColumnRun run) {
         AfterLines lines = new AfterLines(judgement, planned, run);
         lines.ran();
-        lines.outcome.dyes().forEach(lines::came);
+        List<DyeOutcome> order = lines.inOrder();
+        order.forEach(lines::came);
         lines.apart();
-        lines.outcome.dyes().forEach(lines::pool);
-        lines.outcome.dyes().forEach(lines::balance);
+        order.forEach(lines::pool);
+        order.forEach(lines::balance);
         lines.weighed();
         lines.reasons();
         lines.teaches();
         return List.copyOf(lines.lines);
+    }
+
+    /** The dyes in the order of leaving, then those that did not leave. */
+    private List<DyeOutcome> inOrder() {
+        List<DyeOutcome> order = new ArrayList<>(outcome.inOrder());
+        outcome.dyes().stream().filter(dye -> dye.observed().isEmpty()).forEach(order::add);
+        return order;
     }
 
     private void add(String label, Section section, String text, Reason reason) {
@@ -283,6 +292,9 @@ public final class AfterLines {
             String highest = Numbers.plain(Math.min(PER_CENT, Math.ceil(PER_CENT * share.highest())), 0);
             return (lowest.equals(highest) ? "about " + lowest : lowest + " to " + highest) + " % by eye";
         }
+        if (share.lowest() >= NEARLY_ALL) {
+            return "over " + Numbers.plain(PER_CENT * NEARLY_ALL, 0) + " %";
+        }
         double half = (share.highest() - share.value()) / COVERAGE;
         return RunGrounds.percent(share.value(), half);
     }
@@ -332,24 +344,20 @@ public final class AfterLines {
     }
 
     private void reasons() {
-        Map<String, List<String>> subjects = new TreeMap<>();
         Map<String, List<Reason.Concluded>> why = new TreeMap<>();
-        judgement.all(Conclusion.LikelyReason.class).forEach(found -> {
-            subjects.computeIfAbsent(found.rule(), any -> new ArrayList<>());
-            why.computeIfAbsent(found.rule(), any -> new ArrayList<>()).add(judgement.reason(found));
-        });
-        judgement.all(Conclusion.LikelyReasonFor.class).forEach(found -> {
-            subjects.computeIfAbsent(found.rule(), any -> new ArrayList<>())
-                    .add(found.dye().name());
-            why.computeIfAbsent(found.rule(), any -> new ArrayList<>()).add(judgement.reason(found));
-        });
+        judgement.all(Conclusion.LikelyReason.class).forEach(found -> why.computeIfAbsent(
+                        found.rule(), any -> new ArrayList<>())
+                .add(judgement.reason(found)));
+        judgement.all(Conclusion.LikelyReasonFor.class).forEach(found -> why.computeIfAbsent(
+                        found.rule(), any -> new ArrayList<>())
+                .add(judgement.reason(found)));
         why.forEach((rule, reasons) -> {
-            String text = reasons.stream()
+            String text = Words.capital(reasons.stream()
                     .flatMap(reason -> reason.arguments().stream())
                     .filter(argument -> argument.ruleId().equals(rule))
                     .map(Reason.Argument::because)
                     .distinct()
-                    .collect(Collectors.joining(" "));
+                    .collect(Collectors.joining(" ")));
             add(
                     rule,
                     Section.REASONS,
