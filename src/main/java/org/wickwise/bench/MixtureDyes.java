@@ -8,10 +8,10 @@ import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 
 /** The dyes of the mixture, looked up by the names that strips use. */
-record MixtureDyes(List<Dye> dyes, Problems problems) {
+public record MixtureDyes(List<Dye> dyes, Problems problems) {
 
     /** The dye of this name, or nothing after the problem was reported; of a mixture that cannot be read, nothing. */
-    Optional<Dye> named(String written, Place place) {
+    public Optional<Dye> named(String written, Place place) {
         String name = written.strip();
         Optional<Dye> dye =
                 dyes.stream().filter(known -> known.name().equals(name)).findFirst();

@@ -54,7 +54,7 @@ public final class StripReader {
     private final Problems problems;
     private final EluentReader eluents;
 
-    StripReader(
+    public StripReader(
             SolventData data,
             Map<String, Eluent> ownNames,
             List<Dye> dyes,

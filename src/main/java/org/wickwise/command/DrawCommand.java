@@ -4,24 +4,31 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.wickwise.notebook.RunOutcome;
 import org.wickwise.plan.Plan;
 import org.wickwise.report.ProfilePicture;
+import org.wickwise.report.RunPicture;
 import org.wickwise.report.StripsPicture;
+import org.wickwise.rulebook.RunFacts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Draws the strips of a case, or how its plan would run. */
+/** Draws the strips of a case, how its plan would run, or how it ran. */
 @Command(
         name = "draw",
         mixinStandardHelpOptions = true,
-        description = "Draws the strips of a case to scale, or when each dye of its plan leaves the column, as SVG.",
+        description =
+                "Draws the strips of a case to scale, when each dye of its plan leaves the column, or what came of a"
+                        + " finished column, as SVG.",
         footer = {
             "",
             "  strips   every strip side by side, each spot with its uncertainty",
             "  profile  the bands over the volume poured, and what to keep; an estimate",
+            "  run      the bands expected and the fractions collected, of an entry with a run",
             "",
             "The pictures say the same in black and white. A profile needs a plan and",
             "measured strips; where there are none, a message says what to do, and the",
@@ -32,10 +39,11 @@ import picocli.CommandLine.Spec;
         })
 final class DrawCommand implements Callable<Integer> {
 
-    /** What can be drawn of a case. */
+    /** What can be drawn of a case or an entry. */
     enum Picture {
         STRIPS,
-        PROFILE;
+        PROFILE,
+        RUN;
 
         @Override
         public String toString() {
@@ -57,17 +65,26 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (picture == Picture.RUN) {
+            return run();
+        }
         Plan plan = Desk.of(caseFile, rules.folder()).plan();
-        return switch (picture) {
-            case STRIPS -> print(StripsPicture.of(plan.judgement()));
-            case PROFILE -> profile(plan);
-        };
+        return picture == Picture.STRIPS ? print(StripsPicture.of(plan.judgement())) : profile(plan);
+    }
+
+    private int run() {
+        FinishedColumn finished = FinishedColumn.in(caseFile, rules.folder());
+        RunOutcome outcome = RunFacts.outcome(finished.judgement(), finished.run());
+        return printOr(RunPicture.obstacle(outcome), () -> RunPicture.of(outcome));
     }
 
     private int profile(Plan plan) {
-        Optional<String> obstacle = ProfilePicture.obstacle(plan);
+        return printOr(ProfilePicture.obstacle(plan), () -> ProfilePicture.of(plan));
+    }
+
+    private int printOr(Optional<String> obstacle, Supplier<String> svg) {
         if (obstacle.isEmpty()) {
-            return print(ProfilePicture.of(plan));
+            return print(svg.get());
         }
         spec.commandLine().getErr().println(caseFile + ": " + obstacle.get());
         return ExitCodes.REFUSED;

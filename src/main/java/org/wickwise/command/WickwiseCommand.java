@@ -47,7 +47,8 @@ public final class WickwiseCommand implements Runnable {
             ForecastCommand.class,
             PrepareCommand.class,
             AirCommand.class,
-            TimetableCommand.class);
+            TimetableCommand.class,
+            AfterwardsCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")
     private boolean debug;

@@ -14,6 +14,7 @@ import org.wickwise.text.Place;
  * @param who who ran it; empty unless the writer wants it kept
  * @param strips the strips that were run, none where only a column was
  * @param column the whole case, where the file says which column was to be run and in which setting
+ * @param run the finished column, where it was run
  */
 public record Entry(
         LocalDate date,
@@ -23,4 +24,5 @@ public record Entry(
         String title,
         StripSet strips,
         Optional<Case> column,
+        Optional<ColumnRun> run,
         Place place) {}

@@ -18,11 +18,11 @@ import org.wickwise.text.YamlFile;
 
 /**
  * Reads an entry of a notebook: a case file with a date, of which `column`, `setting` and `title` may be missing, and which
- * may say more of who ran it.
+ * may say more: who ran it, and what came of the column.
  */
 public final class EntryReader {
 
-    private static final Set<String> OWN_KEYS = Set.of("group", "where", "who");
+    private static final Set<String> OWN_KEYS = Set.of("group", "where", "who", "run");
 
     private final SolventData data;
     private final Problems problems = new Problems();
@@ -63,6 +63,8 @@ public final class EntryReader {
         Optional<Case> column = fields.has("column") && fields.has("setting")
                 ? Optional.of(CaseReader.beforeStrips(ofTheCase, data))
                 : Optional.empty();
+        Optional<ColumnRun> run = run(fields, column);
+        problems.throwIfAny();
         return new Entry(
                 date.orElseThrow(),
                 group,
@@ -71,6 +73,20 @@ public final class EntryReader {
                 fields.text("title").orElse(strips.mixture()),
                 strips,
                 column,
+                run,
                 root.place());
+    }
+
+    private Optional<ColumnRun> run(Fields fields, Optional<Case> column) {
+        if (fields.has("run") && column.isEmpty()) {
+            problems.add(
+                    fields.placeOf("run"),
+                    "there is a run, and no column it was run on",
+                    "`column` and `setting` beside `run`",
+                    "write them as in a case file");
+            return Optional.empty();
+        }
+        return column.flatMap(
+                written -> fields.node("run").flatMap(node -> new RunReader(written, data, problems).run(node)));
     }
 }

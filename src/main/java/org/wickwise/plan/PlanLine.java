@@ -21,7 +21,12 @@ public record PlanLine(String label, Section section, String text, Reason reason
         DOUBTS("What is doubtful"),
         NEXT("Which strip to run next"),
         EXPECT("Which strips to have run, and what to expect"),
-        SAFETY("Safety");
+        SAFETY("Safety"),
+        CAME("What came, beside what was to be expected"),
+        POOLS("What to put together"),
+        BALANCE("Where the dyes are"),
+        REASONS("Why it may have differed"),
+        TEACHES("What the run teaches");
 
         private final String title;
 

@@ -112,4 +112,10 @@ public sealed interface Conclusion {
     record RunNextEluent(String rule, Eluent eluent) implements Conclusion {}
 
     record RunAgain(String rule, Strip strip) implements Conclusion {}
+
+    /** A likely reason why a finished column differed from what was expected. */
+    record LikelyReason(String rule) implements Conclusion {}
+
+    /** A likely reason why a dye did. */
+    record LikelyReasonFor(String rule, Dye dye) implements Conclusion {}
 }

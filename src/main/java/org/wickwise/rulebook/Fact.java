@@ -2,6 +2,7 @@ package org.wickwise.rulebook;
 
 import java.util.List;
 import org.wickwise.bench.Setting;
+import org.wickwise.notebook.RunMishap;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Mishap;
@@ -217,4 +218,90 @@ public sealed interface Fact {
 
     /** A neat solvent that is the weakest part of a blend. */
     record WeakestPart(Eluent part, Eluent blend, Reason reason) implements Fact, Ground {}
+
+    /** What went wrong with a finished column, as the writer says. */
+    record RunWentWrong(RunMishap mishap, Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed("the run went wrong: " + mishap.word(), place);
+        }
+    }
+
+    /**
+     * When a dye came off a finished column, beside when the strips let one expect it.
+     *
+     * @param eluent in which it was to leave
+     * @param late in column volumes, below 0 when it came early
+     */
+    record CameAt(Dye dye, Eluent eluent, double late, Reason reason) implements Fact, Ground {
+        public double early() {
+            return -late;
+        }
+    }
+
+    /**
+     * By how much every dye came early, or every dye late, that came and was expected; two dyes at least.
+     *
+     * @param early in column volumes, the least of all; below 0 when one came late
+     * @param late in column volumes, the least of all; below 0 when one came early
+     */
+    record AllCameAt(double early, double late, Reason reason) implements Fact, Ground {}
+
+    /** @param times width of the band that came over that expected */
+    record CameWide(Dye dye, double times, Reason reason) implements Fact, Ground {}
+
+    record StillOnBed(Dye dye, Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed(dye + " is still on the bed at the end", place);
+        }
+    }
+
+    /** @param percentAtMost of the load that was found in the fractions, with two standard uncertainties */
+    record Found(Dye dye, double percentAtMost, Reason reason) implements Fact, Ground {}
+
+    /** @param timesMore k on the column over k on the strip */
+    record HeldOnColumn(Dye dye, Eluent eluent, double timesMore, Reason reason) implements Fact, Ground {
+        public double timesLess() {
+            return 1 / timesMore;
+        }
+    }
+
+    /** The resolution of two dyes that were to leave one after the other. */
+    record PairExpected(Dye ahead, Dye behind, double resolution, Reason reason) implements Fact, Ground {}
+
+    /** The resolution with which two dyes left one after the other. */
+    record PairCame(Dye ahead, Dye behind, double resolution, Reason reason) implements Fact, Ground {}
+
+    /** Two dyes in one fraction; the first by name comes first. */
+    record SharedFraction(Dye one, Dye other, int fraction, Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed(one + " and " + other + " are both in fraction " + fraction, place);
+        }
+    }
+
+    /** A dye that had begun to come in an eluent and was still coming when the next eluent reached the outlet. */
+    record NotAllLeft(Dye dye, Eluent eluent, Reason reason) implements Fact, Ground {}
+
+    /** @param percent volume of the load over the liquid in the bed */
+    record LoadFills(double percent, Reason reason) implements Fact, Ground {}
+
+    /** @param times dry mass of the bed over that of the load */
+    record AdsorbentOverLoad(double times, Reason reason) implements Fact, Ground {}
+
+    /** @param columnVolumes poured and not collected */
+    record NotCollected(double columnVolumes, Reason reason) implements Fact, Ground {}
+
+    /**
+     * A dye in the first or the last fraction of a run.
+     *
+     * @param last whether it is the last one
+     */
+    record AtTheEndOfARun(Dye dye, boolean last, Place place) implements Fact, Ground {
+        @Override
+        public Reason reason() {
+            return new Reason.Observed(dye + " was there in the " + (last ? "last" : "first") + " fraction", place);
+        }
+    }
 }

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.wickwise.bench.Case;
+import org.wickwise.notebook.ColumnRun;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Place;
@@ -73,6 +74,17 @@ public final class Judge {
     Judgement judge(Case written, UnaryOperator<Collection<Object>> order) {
         try (LaidOutCase laidOut = laidOut(rulebook, order)) {
             return laidOut.first(written);
+        }
+    }
+
+    /**
+     * The judgement of a case whose column was run: with likely reasons why it differed from what was expected.
+     *
+     * @throws ProblemsFound when strips that should agree contradict each other
+     */
+    public Judgement judge(Case written, ColumnRun run) {
+        try (LaidOutCase laidOut = laidOut(rulebook, facts -> facts)) {
+            return laidOut.first(written, run);
         }
     }
 

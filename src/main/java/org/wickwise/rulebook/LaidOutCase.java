@@ -8,12 +8,17 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
 import org.wickwise.bench.Case;
+import org.wickwise.notebook.ColumnRun;
+import org.wickwise.notebook.Poured;
+import org.wickwise.notebook.RunOutcome;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.BlendProposal;
 import org.wickwise.substance.Eluent;
@@ -33,7 +38,8 @@ public final class LaidOutCase implements AutoCloseable {
         STRIPS,
         REPLICATES,
         ELUENTS,
-        RECKONED
+        RECKONED,
+        RUN
     }
 
     private final KieSession session;
@@ -66,7 +72,16 @@ public final class LaidOutCase implements AutoCloseable {
 
     /** The first judging, with its reasons; of later ones nothing is noted. */
     Judgement first(Case written) {
-        Judgement judgement = judged(written, rulebook.limits(), true);
+        return first(written, Optional.empty());
+    }
+
+    /** The first judging of a case whose column was run, with its reasons. */
+    Judgement first(Case written, ColumnRun run) {
+        return first(written, Optional.of(run));
+    }
+
+    private Judgement first(Case written, Optional<ColumnRun> run) {
+        Judgement judgement = judged(written, run, rulebook.limits(), true);
         firings.stop();
         return judgement;
     }
@@ -77,10 +92,10 @@ public final class LaidOutCase implements AutoCloseable {
      * @throws org.wickwise.text.ProblemsFound when strips that should agree contradict each other
      */
     public Judgement suppose(Case supposed, Map<String, Limit> limits) {
-        return judged(supposed, limits, false);
+        return judged(supposed, Optional.empty(), limits, false);
     }
 
-    private Judgement judged(Case written, Map<String, Limit> judgedBy, boolean withReasons) {
+    private Judgement judged(Case written, Optional<ColumnRun> run, Map<String, Limit> judgedBy, boolean withReasons) {
         judgeBy(judgedBy);
         List<Object> facts = new ArrayList<>();
         layOut(Round.STRIPS, CaseFacts.ofTheStrips(written), facts);
@@ -94,14 +109,23 @@ public final class LaidOutCase implements AutoCloseable {
         layOut(Round.ELUENTS, eluentFacts.ofTheCase(), facts);
         Reckoning reckoning = new Reckoning(written, summary, limits, reckoned);
         List<BlendProposal> blends = reckoning.blends(standing.now(), data.miscibility(), rulebook.blends());
-        List<Eluent> proposed =
-                blends.stream().map(BlendProposal::eluent).distinct().toList();
+        List<Eluent> proposed = Stream.concat(
+                        blends.stream().map(BlendProposal::eluent),
+                        run.stream().flatMap(found -> found.poured().stream()).map(Poured::eluent))
+                .filter(eluent -> !eluentFacts.eluents().contains(eluent))
+                .distinct()
+                .toList();
         List<Eluent> eluents = joined(eluentFacts.eluents(), proposed);
         StripSummary further = reckoning.in(eluents);
         reckonedReadings.layOut(further, thresholds);
         layOut(Round.RECKONED, eluentFacts.ofFurther(proposed), facts);
         facts.addAll(further.movements());
         facts.addAll(further.gaps());
+        if (run.isPresent()) {
+            RunOutcome outcome =
+                    RunFacts.outcome(written, run.get(), summary.with(further).movements(), limits);
+            layOut(Round.RUN, RunFacts.of(outcome, summary.with(further).movements()), facts);
+        }
         return judgement(
                 written,
                 eluents,

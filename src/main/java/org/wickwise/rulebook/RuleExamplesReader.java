@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.CaseReader;
+import org.wickwise.notebook.RunReader;
+import org.wickwise.rulebook.RuleExample.Situation;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
@@ -19,6 +21,9 @@ import org.wickwise.text.YamlFile;
 
 /** Reads the examples beside rules. What an example does not say it takes from {@code usual} at the top of its file. */
 public final class RuleExamplesReader {
+
+    /** What tells of a finished column, beside the keys of a case. */
+    private static final String RUN = "run";
 
     private final SolventData data;
     private final Problems problems = new Problems();
@@ -64,8 +69,9 @@ public final class RuleExamplesReader {
             Fields fields = Fields.ofNode(node, "an example", Set.of("rule", "fires", "concludes", "silent"), problems);
             String rule = fields.requiredText("rule");
             String concludes = fields.requiredText("concludes");
-            Optional<Case> fires = written(usual.get(), fields, "fires");
-            Optional<Case> silent = holdsAlways(fields) ? Optional.empty() : written(usual.get(), fields, "silent");
+            Optional<Situation> fires = written(usual.get(), fields, "fires");
+            Optional<Situation> silent =
+                    holdsAlways(fields) ? Optional.empty() : written(usual.get(), fields, "silent");
             fires.ifPresent(found -> examples.add(new RuleExample(rule, found, concludes, silent, node.place())));
         }
         return examples;
@@ -77,7 +83,7 @@ public final class RuleExamplesReader {
                 && fields.text("silent").filter("never"::equals).isPresent();
     }
 
-    private Optional<Case> written(Mapping usual, Fields fields, String key) {
+    private Optional<Situation> written(Mapping usual, Fields fields, String key) {
         Optional<Node> node = fields.node(key);
         if (node.filter(Mapping.class::isInstance).isEmpty()) {
             problems.add(
@@ -96,6 +102,9 @@ public final class RuleExamplesReader {
                         .noneMatch(
                                 change -> change.key().text().equals(entry.key().text())))
                 .forEach(entries::add);
-        return Optional.of(CaseReader.of(new Mapping(entries, changes.place()), data));
+        Mapping whole = new Mapping(entries, changes.place());
+        Case written = CaseReader.of(whole.where(name -> !name.equals(RUN)), data);
+        Optional<Node> run = whole.value(RUN);
+        return Optional.of(new Situation(written, run.flatMap(ran -> new RunReader(written, data, problems).run(ran))));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.wickwise.bench.Setting;
+import org.wickwise.notebook.RunMishap;
 import org.wickwise.rulebook.SlotKind.Letter;
 import org.wickwise.rulebook.SlotKind.OneOf;
 import org.wickwise.rulebook.SlotKind.Quantity;
@@ -37,6 +38,8 @@ record Vocabulary(List<Sentence> sentences) {
         private static final double LONGEST_STRIP_MILLIMETRES = 2000;
         private static final double MOST_MONTHS = 1200;
         private static final double MOST_TIMES = 1000;
+        private static final double MOST_COLUMN_VOLUMES = 1000;
+        private static final double MOST_RESOLUTION = 100;
 
         static Kinds from(SolventData data, Collection<String> topics) {
             return new Kinds(Map.ofEntries(
@@ -49,7 +52,11 @@ record Vocabulary(List<Sentence> sentences) {
                     quantity(Quantity.of("months", "months", true, "months", MOST_MONTHS)),
                     quantity(Quantity.of("times", "times", false, "times", MOST_TIMES)),
                     quantity(Quantity.ofProperty(data.unitOfProperty())),
+                    quantity(Quantity.of(
+                            "column volumes", "column volumes", true, "column volumes", MOST_COLUMN_VOLUMES)),
+                    quantity(Quantity.of("resolution", "of resolution", false, "none", MOST_RESOLUTION)),
                     words("mishap", Mishap.words()),
+                    words("run mishap", RunMishap.words()),
                     words("behaviour", Behaviour.words()),
                     words("look", GapLook.words()),
                     words("separation", Conclusion.Separation.words()),

@@ -37,14 +37,6 @@ public record Shelf(String title, List<Bottle> bottles, List<TableValue> ownValu
                 place);
     }
 
-    /** What the household bottles are called, in small letters, and what they hold. */
-    public Map<String, Eluent> ownNames() {
-        return bottles.stream()
-                .filter(Bottle::isHouseholdBlend)
-                .collect(Collectors.toMap(
-                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
-    }
-
     /** The bottle that holds just this; empty when there is none. */
     public Optional<Bottle> bottleOf(Eluent contents) {
         return bottles.stream()
@@ -105,5 +97,13 @@ public record Shelf(String title, List<Bottle> bottles, List<TableValue> ownValu
 
     private static Eluent withoutAdditions(Eluent eluent) {
         return eluent.additions().isEmpty() ? eluent : Eluent.of(eluent.parts(), List.of());
+    }
+
+    /** What the household bottles are called, in small letters, and what they hold. */
+    public Map<String, Eluent> ownNames() {
+        return bottles.stream()
+                .filter(Bottle::isHouseholdBlend)
+                .collect(Collectors.toMap(
+                        bottle -> bottle.name().toLowerCase(Locale.ROOT), Bottle::contents, (one, other) -> one));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.wickwise.bench.Case;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
@@ -14,6 +13,7 @@ import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Objection;
 import org.wickwise.rulebook.RuleExample;
+import org.wickwise.rulebook.RuleExample.Situation;
 
 /** Tries the examples of rules: does each rule fire where its example says so, and stay silent where it says so? */
 public final class RuleTrial {
@@ -36,7 +36,7 @@ public final class RuleTrial {
     }
 
     private void fires(RuleExample example) {
-        Judgement judgement = judge.judge(example.fires());
+        Judgement judgement = example.fires().judgedBy(judge);
         List<Concluded> concluded = by(example.rule(), judgement);
         if (concluded.stream().anyMatch(reason -> reason.statement().equals(example.concludes()))) {
             return;
@@ -68,9 +68,9 @@ public final class RuleTrial {
     }
 
     private void staysSilent(RuleExample example) {
-        Optional<Case> silent = example.silent();
+        Optional<Situation> silent = example.silent();
         if (silent.isPresent()) {
-            List<Concluded> concluded = by(example.rule(), judge.judge(silent.get()));
+            List<Concluded> concluded = by(example.rule(), silent.get().judgedBy(judge));
             if (!concluded.isEmpty()) {
                 fail(example, "fires where its example (" + example.place() + ") says that it stays silent", concluded);
             }

@@ -50,6 +50,7 @@ class LessonNumbersTest {
                 basis,
                 groups,
                 OptionalInt.empty(),
+                List.of(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -11,9 +11,9 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.wickwise.Shipped;
-import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason.Argument;
 import org.wickwise.reason.Reason.Concluded;
+import org.wickwise.rulebook.RuleExample.Situation;
 
 /**
  * Runs the examples beside the rules ({@code rules/examples}): each names a rule, a small case in which it fires with
@@ -54,10 +54,10 @@ class RuleExamplesTest {
         assertThat(shown).isEqualTo(rules);
     }
 
-    private static Set<String> statementsBy(String rule, Case written) {
+    private static Set<String> statementsBy(String rule, Situation situation) {
         Set<String> statements = new TreeSet<>();
         for (Concluded concluded :
-                Shipped.bench().judge().judge(written).reasons().values()) {
+                situation.judgedBy(Shipped.bench().judge()).reasons().values()) {
             if (concluded.arguments().stream().map(Argument::ruleId).anyMatch(rule::equals)) {
                 statements.add(concluded.statement());
             }
