@@ -88,7 +88,7 @@ class SchemasTest {
             new Follows("docs/examples/*-rules/*.yaml", "own-rules"),
             new Follows("docs/examples/notebook/*.yaml", "notebook-entry"),
             new Follows("docs/examples/*shelf.yaml", "shelf"),
-            new Follows("docs/examples/*lesson.yaml", "lesson"),
+            new Follows("docs/examples/*-{lesson,class}.yaml", "lesson"),
             new Follows("docs/examples/*.yaml", "case"),
             new Follows("docs/published/*.yaml", "case"),
             new Follows("rules/examples/shelves/*.yaml", "shelf"),

@@ -25,11 +25,14 @@ public record LaidOutLesson(Lesson lesson, Plan plan, SolventData data) {
     private static final double PER_CENT = 100;
 
     /**
-     * The eluents in which the class runs strips: those of the lesson's own strips, else those that the plan pours, else
+     * The eluents in which the class runs strips: those that the lesson names, else those of its own strips, else those that the plan pours, else
      * those of remembered strips; none where nothing at all is known.
      */
     List<Eluent> stripEluents() {
-        Set<Eluent> eluents = new LinkedHashSet<>();
+        Set<Eluent> eluents = new LinkedHashSet<>(lesson.planned());
+        if (!eluents.isEmpty()) {
+            return List.copyOf(eluents);
+        }
         plan.judged().strips().stream()
                 .filter(strip -> !strip.isRemembered())
                 .map(Strip::eluent)
