@@ -54,7 +54,8 @@ public final class Shipped {
                 Stream<Path> examples = Files.list(DEMO.getParent())) {
             return Stream.concat(examples, published)
                     .filter(Files::isRegularFile)
-                    .filter(file -> !file.toString().endsWith("shelf.yaml"))
+                    .filter(file -> !file.toString().endsWith("shelf.yaml")
+                            && !file.toString().endsWith("-run.yaml"))
                     .sorted()
                     .toList();
         } catch (IOException e) {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
@@ -35,7 +36,7 @@ final class KnownCases {
         return List.copyOf(cases);
     }
 
-    /** Files that are no cases, such as shelves, have no strips and are passed over. */
+    /** Files that are no cases are passed over: shelves have no strips, finished columns have a run. */
     private static List<Case> casesOf(Path folder, SolventData data) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".yaml"))
@@ -53,7 +54,7 @@ final class KnownCases {
     }
 
     private static boolean isCase(Path file) {
-        return YamlFile.read(file).entries().stream()
-                .anyMatch(entry -> entry.key().text().equals("strips"));
+        Mapping keys = YamlFile.read(file);
+        return keys.value("strips").isPresent() && keys.value("run").isEmpty();
     }
 }

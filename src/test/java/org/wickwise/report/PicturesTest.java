@@ -38,7 +38,8 @@ class PicturesTest {
         for (Path folder : List.of(Path.of("docs/examples"), Shipped.PUBLISHED, PICTURES)) {
             try (Stream<Path> files = Files.list(folder)) {
                 files.filter(Files::isRegularFile)
-                        .filter(file -> !file.toString().endsWith("shelf.yaml"))
+                        .filter(file -> !file.toString().endsWith("shelf.yaml")
+                                && !file.toString().endsWith("-run.yaml"))
                         .sorted()
                         .forEach(cases::add);
             }
