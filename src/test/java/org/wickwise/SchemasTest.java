@@ -44,6 +44,7 @@ import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Setup;
 import org.wickwise.lesson.LessonReader;
 import org.wickwise.notebook.EntryReader;
+import org.wickwise.notebook.RunMishap;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Lessons;
 import org.wickwise.rulebook.OwnRules;
@@ -72,6 +73,9 @@ class SchemasTest {
     private static final Path SCHEMAS = Path.of("docs/schemas");
     private static final Path BROKEN = Path.of("src/test/resources");
     private static final String SHARED = "shared";
+    /** A part of an entry, in a file of its own because examples of rules have it too. */
+    private static final String RUN = "column-run";
+
     private static final List<Path> FOLDERS =
             List.of(Path.of("docs/examples"), Path.of("rules"), Path.of("solvent-data"), Shipped.PUBLISHED);
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
@@ -89,6 +93,7 @@ class SchemasTest {
             new Follows("docs/examples/notebook/*.yaml", "notebook-entry"),
             new Follows("docs/examples/*shelf.yaml", "shelf"),
             new Follows("docs/examples/*-{lesson,class}.yaml", "lesson"),
+            new Follows("docs/examples/*-run.yaml", "notebook-entry"),
             new Follows("docs/examples/*.yaml", "case"),
             new Follows("docs/published/*.yaml", "case"),
             new Follows("rules/examples/shelves/*.yaml", "shelf"),
@@ -152,6 +157,7 @@ class SchemasTest {
     void everySchemaIsForSomeFiles() {
         Set<String> inTable = TABLE.stream().map(Follows::schema).collect(Collectors.toCollection(TreeSet::new));
         inTable.add(SHARED);
+        inTable.add(RUN);
         assertThat(schemaNames()).isEqualTo(inTable);
     }
 
@@ -344,6 +350,25 @@ class SchemasTest {
         assertThat(errors("notebook-entry", written)).isNotEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "poured: []",
+                "poured: [{eluent: ethanol}]",
+                "fractions: [{mL: 0}]",
+                "fractions: [{mL: 7, absorbance: {straw: 7}}]",
+                "fractions: [{mL: 7, diluted: 0.5}]",
+                "pools: [{fractions: [0], dry mg: 1}]",
+                "went wrong: [bed craked]",
+                "load: {mL: 1}"
+            })
+    void aSlipInARunIsRefused(String line) throws IOException {
+        ObjectNode written = (ObjectNode) yaml(Path.of("docs/examples/ferry-ink-run.yaml"));
+        assertThat(errors("notebook-entry", written)).isEmpty();
+        ((ObjectNode) written.get("run")).setAll((ObjectNode) YAML.readTree(line));
+        assertThat(errors("notebook-entry", written)).isNotEmpty();
+    }
+
     @TestFactory
     Stream<DynamicTest> everySchemaIsOneItself() {
         JsonSchema ofSchemas = FACTORY.getSchema(SchemaLocation.of(SchemaId.V202012));
@@ -404,6 +429,11 @@ class SchemasTest {
             new SameKeys("lesson", "a class", "lesson", "/$defs/class"),
             new SameKeys("lesson", "a room", "lesson", "/$defs/room"),
             new SameKeys("entry", "an entry of a notebook", "notebook-entry", ""),
+            new SameKeys("run", "a run", RUN, ""),
+            new SameKeys("run", "a pour", RUN, "/$defs/pour"),
+            new SameKeys("run", "a fraction", RUN, "/$defs/fraction"),
+            new SameKeys("run", "a load", RUN, "/$defs/load"),
+            new SameKeys("run", "a pool", RUN, "/$defs/pool"),
             new SameKeys("shelf", "a shelf", "shelf", ""),
             new SameKeys("shelf", "a bottle", "shelf", "/$defs/bottle"),
             new SameKeys("shelf", "a value", "shelf", "/$defs/value"),
@@ -465,6 +495,7 @@ class SchemasTest {
                 "case", keysNamedBy(() -> CaseReader.read(folder.resolve("case.yaml"), Shipped.data())),
                 "lesson", keysNamedBy(() -> LessonReader.read(folder.resolve("lesson.yaml"), Shipped.data())),
                 "entry", keysNamedBy(() -> EntryReader.read(folder.resolve("entry.yaml"), Shipped.data())),
+                "run", keysNamedBy(() -> EntryReader.read(folder.resolve("run.yaml"), Shipped.data())),
                 "shelf", keysNamedBy(() -> ShelfReader.read(folder.resolve("shelf.yaml"), Shipped.data())),
                 "solvent-data", keysNamedBy(() -> SolventDataReader.read(folder.resolve("data"))),
                 "disagreements", keysNamedBy(() -> KnownDisagreements.read(folder.resolve("data"))),
@@ -497,6 +528,16 @@ class SchemasTest {
                     """),
             Map.entry("lesson.yaml", "{zzz: 1, class: {zzz: 1}, room: {zzz: 1}}"),
             Map.entry("entry.yaml", "{zzz: 1}"),
+            Map.entry(
+                    "run.yaml",
+                    """
+                    date: 2026-11-26
+                    title: a run
+                    mixture: {dyes: [red, blue]}
+                    column: {stationary phase: silica}
+                    setting: college
+                    run: {zzz: 1, poured: [{zzz: 1}], fractions: [{zzz: 1}], load: {zzz: 1}, pools: [{zzz: 1}]}
+                    """),
             Map.entry("shelf.yaml", "{zzz: 1, bottles: [{zzz: 1}], values: [{zzz: 1}]}"),
             Map.entry("data/known-disagreements.yaml", "{zzz: 1, disagreements: [{zzz: 1}]}"),
             Map.entry("data/properties.yaml", "{zzz: 1, properties: {p: none}}"),
@@ -555,6 +596,7 @@ class SchemasTest {
                                 "case", "/$defs/strip/properties/moves/additionalProperties/enum", Behaviour.words()),
                         new SameWords("case", "/$defs/strip/properties/went wrong/items/enum", Mishap.words()),
                         new SameWords("case", "/$defs/gap/properties/looks/enum", GapLook.words()),
+                        new SameWords(RUN, "/properties/went wrong/items/enum", RunMishap.words()),
                         new SameWords(SHARED, "/$defs/dye-class/enum", DyeClass.words()),
                         new SameWords(
                                 SHARED, "/$defs/family/enum", Shipped.data().families()),

@@ -12,6 +12,7 @@ import org.wickwise.substance.SolventData;
 import org.wickwise.text.DateField;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node.Mapping;
+import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.text.YamlFile;
@@ -61,7 +62,7 @@ public final class EntryReader {
         Mapping ofTheCase = root.where(CaseReader.KEYS::contains);
         StripSet strips = CaseReader.stripSet(ofTheCase, data);
         Optional<Case> column = fields.has("column") && fields.has("setting")
-                ? Optional.of(CaseReader.beforeStrips(ofTheCase, data))
+                ? Optional.of(CaseReader.beforeStrips(titled(ofTheCase, strips.mixture()), data))
                 : Optional.empty();
         Optional<ColumnRun> run = run(fields, column);
         problems.throwIfAny();
@@ -75,6 +76,13 @@ public final class EntryReader {
                 column,
                 run,
                 root.place());
+    }
+
+    /** The same with the name of the mixture as its title where it has none. */
+    private static Mapping titled(Mapping ofTheCase, String mixture) {
+        return ofTheCase.value("title").isPresent()
+                ? ofTheCase
+                : ofTheCase.with("title", new Scalar(mixture, ofTheCase.place()));
     }
 
     private Optional<ColumnRun> run(Fields fields, Optional<Case> column) {

@@ -82,7 +82,7 @@ public final class RunReader {
                     run.placeOf("poured"),
                     "the run does not say what was poured",
                     "`poured:` with each eluent and its volume, in the order of pouring",
-                    "write a line such as `- {eluent: heptane, mL: 40}` for each");
+                    "write a line such as `- {eluent: NAME, mL: 40}` for each");
         }
         List<Poured> poured = new ArrayList<>();
         for (Node item : items) {
