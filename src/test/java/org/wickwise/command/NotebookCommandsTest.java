@@ -197,7 +197,7 @@ class NotebookCommandsTest {
     @Test
     void the_export_has_one_row_a_spot_and_is_read_back() throws IOException {
         List<CSVRecord> rows = exported(Path.of(SHIPPED));
-        assertThat(rows).hasSize(4 * 3 * 3 + 2 * 2 * 2);
+        assertThat(rows).hasSize(12 * 3 * 3 + 2 * 2 * 2);
         CSVRecord open = rows.stream()
                 .filter(row ->
                         row.get("group").equals("4") && row.get("replicate").equals("2"))
