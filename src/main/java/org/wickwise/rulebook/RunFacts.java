@@ -17,7 +17,9 @@ import org.wickwise.notebook.Fraction;
 import org.wickwise.notebook.RunOutcome;
 import org.wickwise.notebook.RunTolerances;
 import org.wickwise.reason.Reason;
+import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.Movement;
+import org.wickwise.strip.RetardationFactor;
 import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
 
@@ -48,7 +50,17 @@ public final class RunFacts {
                         .filter(movement ->
                                 movement.dye().equals(dye) && movement.eluent().equals(eluent))
                         .findFirst()
-                        .flatMap(Movement::retardation));
+                        .flatMap(movement -> retardation(movement, limits)));
+    }
+
+    /** As read or reckoned; a dye that was only watched to stay lies at the origin, up to about the staying limit. */
+    private static Optional<RetardationFactor> retardation(Movement movement, Map<String, Limit> limits) {
+        boolean isWatchedToStay =
+                movement instanceof Movement.Watched watched && watched.behaviour() == Behaviour.STAYS;
+        return isWatchedToStay
+                ? Optional.of(
+                        new RetardationFactor(0, limits.get("staying limit").value() / COVERAGE))
+                : movement.retardation();
     }
 
     static Collection<Object> of(RunOutcome outcome, List<Movement> movements) {

@@ -91,6 +91,34 @@ class CollectedBandTest {
                 .isCloseTo(100, within(6.0));
     }
 
+    /** Chart distances of a printed problem: A at 22 cm, 8 cm wide, B at 34 cm, 6 cm wide (brainmass.com 604848, seen). */
+    @Test
+    void a_printed_pair_cut_into_fractions_keeps_its_plates_and_its_resolution() {
+        CollectedBand a = cut(new Band(22, 8.0 / 4), 0.7);
+        CollectedBand b = cut(new Band(34, 6.0 / 4), 0.7);
+        assertThat(a.band().orElseThrow().resolutionTo(b.band().orElseThrow())).isCloseTo(1.71, within(0.03));
+        assertThat(Plates.fromSigma(b.middleMillilitres(), b.sigmaMillilitres().orElseThrow()))
+                .isCloseTo(514, within(20.0));
+        assertThat((a.middleMillilitres() - 4) / 4).as("k of A").isCloseTo(4.5, within(0.02));
+    }
+
+    /** Peak C of Skoog's problem 26-14 has 2364 plates; a band of 1.16 min is cut into fractions of a fifth of a minute. */
+    @Test
+    void a_printed_peak_cut_into_fractions_keeps_its_plates() {
+        CollectedBand c = cut(new Band(14.1, 1.16 / 4), 0.2);
+        assertThat(Plates.fromSigma(c.middleMillilitres(), c.sigmaMillilitres().orElseThrow()))
+                .isCloseTo(2364, within(100.0));
+    }
+
+    private static CollectedBand cut(Band band, double width) {
+        List<Portion> portions = new ArrayList<>();
+        for (int i = 0; i * width < band.middleMillilitres() + 6 * band.sigmaMillilitres(); i++) {
+            double share = band.shareBetween(i * width, (i + 1) * width);
+            portions.add(new Portion(i * width, (i + 1) * width, share, 0.0005));
+        }
+        return CollectedBand.ofAmounts(portions).orElseThrow();
+    }
+
     @Test
     void a_band_in_the_first_or_last_fraction_is_cut() {
         CollectedBand first = CollectedBand.ofAmounts(List.of(new Portion(0, 10, 1, 0), new Portion(10, 20, 0, 0)))

@@ -27,7 +27,7 @@ class AfterwardsTest {
                 .contains("[pool-straw] Put fractions 2 to 6 together for straw: purity over 99 %")
                 .contains("[balance-harbour-blue] Harbour blue: 79 ± 5 % of what was loaded is in the fractions")
                 .contains("[dye-stuck-on-the-bed] Some harbour blue stayed on the bed")
-                .contains("[eluent-stronger-than-on-the-strip] Rust was held less")
+                .contains("[eluent-stronger-than-on-the-strip] Rust seems to have been held less")
                 .contains("[k-straw] k of straw in heptane + ethyl acetate 9:1 on a column of silica: 1.9")
                 .contains("[plates] The bed reached about 57 plates")
                 .contains("[transfer] From strip to column k changed by a factor of 0.97")

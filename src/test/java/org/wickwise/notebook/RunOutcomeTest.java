@@ -155,6 +155,26 @@ class RunOutcomeTest {
                 + " 0.7}, diluted: 10}\n  fractions: [" + fractions + "]\n";
     }
 
+    /** Check value CV-408: V0 10 mL, k 20 then 1 from 30 mL on; the band leaves at 48.5 mL with 15 % of the bed behind it. */
+    @Test
+    void k_in_a_second_eluent_takes_the_creep_in_the_first_into_account() {
+        double bed = 10 / columnVolume() * 120;
+        String text = COLUMN.replace("bed mm: 120", String.format(Locale.ROOT, "bed mm: %.9f", bed))
+                + "run:\n  poured: [{eluent: ethyl acetate, mL: 30}, {eluent: ethanol, mL: 60}]\n"
+                + "  fractions: [{mL: 48.4}, {mL: 0.2, dyes: [blue]}, {mL: 30}]\n";
+        Entry entry = EntryReader.parse("run.yaml", text, Shipped.data());
+        RunOutcome outcome = RunOutcome.of(
+                entry.column().orElseThrow(),
+                entry.run().orElseThrow(),
+                EXACT,
+                (dye, eluent) ->
+                        Optional.of(new RetardationFactor(eluent.name().equals("ethanol") ? 0.5 : 1 / 21.0, 0.001)));
+        DyeOutcome blue = outcome.dyes().get(0);
+        assertThat(blue.predicted().orElseThrow().band().middleMillilitres()).isCloseTo(48.5, within(1e-6));
+        assertThat(blue.predicted().orElseThrow().band().sigmaMillilitres()).isCloseTo(1.888, within(0.001));
+        assertThat(blue.held().orElseThrow().retentionFactor()).isCloseTo(1, within(1e-6));
+    }
+
     @Test
     void load_is_fractions_and_rest() {
         RunOutcome outcome = outcome(
