@@ -16,9 +16,14 @@ import org.wickwise.substance.StationaryPhase;
  * @param retentions of each dye in the eluent it left in, in the order of leaving
  * @param plates N that the bed reached; empty where no band has a width
  * @param transfer from strip to column, by the first dye that left; empty where it cannot be reckoned
+ * @param isDoubtful whether something went wrong with the run, as the writer says
  */
 public record RunTeaches(
-        StationaryPhase phase, List<Retention> retentions, Optional<Plates> plates, Optional<Transfer> transfer) {
+        StationaryPhase phase,
+        List<Retention> retentions,
+        Optional<Plates> plates,
+        Optional<Transfer> transfer,
+        boolean isDoubtful) {
 
     public RunTeaches {
         retentions = List.copyOf(retentions);
@@ -67,7 +72,8 @@ public record RunTeaches(
                         .map(dye -> retention(dye.dye(), dye.held().orElseThrow()))
                         .toList(),
                 plates(held.stream().flatMap(dye -> dye.held().stream()).toList()),
-                transfer(outcome));
+                transfer(outcome),
+                !outcome.run().wentWrong().isEmpty());
     }
 
     private static Retention retention(Dye dye, Held held) {

@@ -275,7 +275,8 @@ public final class AfterLines {
                 dye.balance().filter(balance -> balance.loaded().isPresent()).isPresent();
         String which = pool.first() == pool.last()
                 ? "Keep fraction " + pool.first() + " for " + dye.dye()
-                : "Put fractions " + pool.first() + " to " + pool.last() + " together for " + dye.dye();
+                : "Put fractions " + pool.first() + (pool.last() == pool.first() + 1 ? " and " : " to ") + pool.last()
+                        + " together for " + dye.dye();
         String purity = pool.purity()
                 .map(share -> "purity " + shown(share))
                 .orElse("purity not known (no other colour is seen in " + (pool.first() == pool.last() ? "it" : "them")
@@ -384,6 +385,12 @@ public final class AfterLines {
 
     private void teaches() {
         RunTeaches teaches = RunTeaches.of(outcome);
+        if (teaches.isDoubtful()) {
+            String text = "Something went wrong with this run ("
+                    + run.wentWrong().stream().map(RunMishap::word).collect(Collectors.joining(", "))
+                    + "), so take what it teaches with doubt.";
+            add("doubt", Section.TEACHES, text, new Reason.Observed(text, run.place()));
+        }
         teaches.retentions().forEach(taught -> {
             DyeOutcome dye = outcome.of(taught.dye());
             Held held = dye.held().orElseThrow();
@@ -407,13 +414,15 @@ public final class AfterLines {
     }
 
     private void plates(Plates plates) {
-        String text = "The bed reached about " + Numbers.poured(plates.number()) + " plates ("
-                + Numbers.poured(Math.max(1, plates.number() - COVERAGE * plates.uncertainty())) + " to "
-                + Numbers.poured(plates.number() + COVERAGE * plates.uncertainty()) + ", from "
-                + (plates.bands() == 1 ? "one band" : plates.bands() + " bands")
+        double half = COVERAGE * plates.uncertainty();
+        boolean isTooUncertain = half >= plates.number() / 2;
+        String text = "The bed reached about " + Numbers.poured(plates.number()) + " plates (give or take "
+                + Numbers.poured(half) + ", from " + (plates.bands() == 1 ? "one band" : plates.bands() + " bands")
                 + "), the width of the load counted in; "
-                + Numbers.plain(outcome.tolerances().plates(), 0) + " were taken. For the next one write `plates: "
-                + Numbers.poured(plates.number()) + "` under `column`.";
+                + Numbers.plain(outcome.tolerances().plates(), 0) + " were taken."
+                + (isTooUncertain
+                        ? " That is too uncertain to go by."
+                        : " For the next one write `plates: " + Numbers.poured(plates.number()) + "` under `column`.");
         add(
                 "plates",
                 Section.TEACHES,

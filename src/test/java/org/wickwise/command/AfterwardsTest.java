@@ -67,6 +67,36 @@ class AfterwardsTest {
     }
 
     @Test
+    void a_run_by_eye_that_went_wrong_is_told_with_doubt_and_bounds() throws IOException {
+        String entry = Files.readString(Path.of(RUN));
+        Path file = Files.writeString(
+                folder.resolve("run.yaml"),
+                entry.substring(0, entry.indexOf("run:"))
+                        + """
+                        run:
+                          poured:
+                            - {eluent: heptane + ethyl acetate 9:1, mL: 45}
+                            - {eluent: acetone, mL: 60}
+                          fractions:
+                            - {mL: 8, dyes: [straw]}
+                            - {mL: 28, dyes: [straw]}
+                            - {mL: 8, dyes: [straw, rust]}
+                            - {mL: 16, dyes: [rust]}
+                            - {mL: 20, dyes: [harbour blue]}
+                            - {mL: 20, dyes: [harbour blue]}
+                          went wrong: [ran dry]
+                        """);
+        CommandLineRun run = CommandLineRun.of("afterwards", file.toString());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("[doubt] Something went wrong with this run (ran dry)")
+                .contains("Straw came at no later than about", "Harbour blue came at no sooner than about")
+                .contains("[bed-ran-dry]", "[dye-ran-with-the-front]", "[stopped-before-the-end]")
+                .contains("What was poured is something", "recovered is not known")
+                .doesNotContain("NaN", "Infinity");
+    }
+
+    @Test
     void the_picture_holds_a_curve_and_the_bars_of_every_dye() {
         CommandLineRun run = CommandLineRun.of("draw", RUN, "run");
         assertThat(run.code()).isEqualTo(ExitCodes.PLANNED);
