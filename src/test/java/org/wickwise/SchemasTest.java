@@ -42,6 +42,7 @@ import org.wickwise.bench.CaseReader;
 import org.wickwise.bench.Setting;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Setup;
+import org.wickwise.lesson.LessonReader;
 import org.wickwise.notebook.EntryReader;
 import org.wickwise.notebook.RunMishap;
 import org.wickwise.plan.Planner;
@@ -91,6 +92,7 @@ class SchemasTest {
             new Follows("docs/examples/*-rules/*.yaml", "own-rules"),
             new Follows("docs/examples/notebook/*.yaml", "notebook-entry"),
             new Follows("docs/examples/*shelf.yaml", "shelf"),
+            new Follows("docs/examples/*-{lesson,class}.yaml", "lesson"),
             new Follows("docs/examples/*-run.yaml", "notebook-entry"),
             new Follows("docs/examples/*.yaml", "case"),
             new Follows("docs/published/*.yaml", "case"),
@@ -422,6 +424,10 @@ class SchemasTest {
             new SameKeys("case", "a column", "case", "/$defs/column"),
             new SameKeys("case", "a strip", "case", "/$defs/strip"),
             new SameKeys("case", "a gap", "case", "/$defs/gap"),
+            new SameKeys("case", "a look at a front", "case", "/$defs/look-at-a-front"),
+            new SameKeys("lesson", "a lesson", "lesson", ""),
+            new SameKeys("lesson", "a class", "lesson", "/$defs/class"),
+            new SameKeys("lesson", "a room", "lesson", "/$defs/room"),
             new SameKeys("entry", "an entry of a notebook", "notebook-entry", ""),
             new SameKeys("run", "a run", RUN, ""),
             new SameKeys("run", "a pour", RUN, "/$defs/pour"),
@@ -434,6 +440,7 @@ class SchemasTest {
             new SameKeys("solvent-data", "a solvent", "solvent", ""),
             new SameKeys("solvent-data", "a value", "solvent", "/$defs/printed-value"),
             new SameKeys("solvent-data", "a stationary phase", "stationary-phase", ""),
+            new SameKeys("solvent-data", "a climb", "stationary-phase", "/$defs/climb"),
             new SameKeys("solvent-data", "a ladder", "stationary-phase", "/$defs/ladder"),
             new SameKeys("solvent-data", "a source", "sources", "/$defs/source"),
             new SameKeys("solvent-data", "a family", "families", "/$defs/family"),
@@ -486,6 +493,7 @@ class SchemasTest {
         }
         Map<String, Map<String, Set<String>>> taken = Map.of(
                 "case", keysNamedBy(() -> CaseReader.read(folder.resolve("case.yaml"), Shipped.data())),
+                "lesson", keysNamedBy(() -> LessonReader.read(folder.resolve("lesson.yaml"), Shipped.data())),
                 "entry", keysNamedBy(() -> EntryReader.read(folder.resolve("entry.yaml"), Shipped.data())),
                 "run", keysNamedBy(() -> EntryReader.read(folder.resolve("run.yaml"), Shipped.data())),
                 "shelf", keysNamedBy(() -> ShelfReader.read(folder.resolve("shelf.yaml"), Shipped.data())),
@@ -516,8 +524,9 @@ class SchemasTest {
                     zzz: 1
                     mixture: {zzz: 1, dyes: [{zzz: 1}]}
                     column: {zzz: 1}
-                    strips: [{zzz: 1, gaps: [{zzz: 1}]}]
+                    strips: [{zzz: 1, gaps: [{zzz: 1}], climbed: [{zzz: 1}]}]
                     """),
+            Map.entry("lesson.yaml", "{zzz: 1, class: {zzz: 1}, room: {zzz: 1}}"),
             Map.entry("entry.yaml", "{zzz: 1}"),
             Map.entry(
                     "run.yaml",
@@ -539,7 +548,7 @@ class SchemasTest {
             Map.entry("data/flammability.yaml", "{zzz: 1, schemes: {f: {zzz: 1, classes: [{zzz: 1}]}}}"),
             Map.entry("data/miscibility.yaml", "{zzz: 1, do not mix: [{zzz: 1}], bridges: {zzz: 1}}"),
             Map.entry("data/solvents/s.yaml", "{zzz: 1, values: {p: [{zzz: 1}]}}"),
-            Map.entry("data/stationary-phases/p.yaml", "{zzz: 1, ladder: {zzz: 1}}"),
+            Map.entry("data/stationary-phases/p.yaml", "{zzz: 1, ladder: {zzz: 1}, climb: {zzz: 1}}"),
             Map.entry("rules/column-sizes.yaml", "{zzz: 1, columns: [{zzz: 1}], adsorbent to mixture: {zzz: 1}}"),
             Map.entry("own/limits.yaml", "{zzz: 1, limits: {parting gap: {zzz: 1}, new one: {zzz: 1}}}"),
             Map.entry("own/switched-off.yaml", "{zzz: 1, switched off: [{zzz: 1}]}"),

@@ -54,8 +54,9 @@ public final class Shipped {
                 Stream<Path> examples = Files.list(DEMO.getParent())) {
             return Stream.concat(examples, published)
                     .filter(Files::isRegularFile)
-                    .filter(file -> !file.toString().endsWith("shelf.yaml")
-                            && !file.toString().endsWith("-run.yaml"))
+                    .filter(file -> file.toString().endsWith(".yaml"))
+                    .filter(file -> Stream.of("shelf", "lesson", "class", "run")
+                            .noneMatch(kind -> file.toString().endsWith("-" + kind + ".yaml")))
                     .sorted()
                     .toList();
         } catch (IOException e) {

@@ -83,6 +83,11 @@ public record Case(
         return new Case(title, mixture, dyes, fadesInLight, load, column, other, place, shelf, date, strips);
     }
 
+    /** The same case under another title. */
+    public Case titled(String other) {
+        return new Case(other, mixture, dyes, fadesInLight, load, column, setting, settingPlace, shelf, date, strips);
+    }
+
     /** "Mixture: ...; column: ...; setting: ...". */
     public String inOneLine() {
         return "Mixture: " + mixture + "; column: " + column.phaseName() + "; setting: " + setting.word();

@@ -41,9 +41,12 @@ public final class StripReader {
             "streaked",
             "touched the edge",
             "not seen",
+            "minutes",
+            "climbed",
             "note");
     private static final double SHORTEST_FRONT_MILLIMETRES = 20;
-    private static final double LONGEST_FRONT_MILLIMETRES = 500;
+    /** What no strip is longer than. */
+    public static final double LONGEST_FRONT_MILLIMETRES = 500;
 
     private final SolventData data;
     private final MixtureDyes dyes;
@@ -64,7 +67,23 @@ public final class StripReader {
         this.eluents = new EluentReader(data, ownNames, problems);
     }
 
-    /** The strip; empty where its eluent or its stationary phase cannot be read. What is wrong is reported. */
+    /**
+     * Reads strips that stand elsewhere than in the file of their case, by the same checks.
+     *
+     * @param basis the case they belong to; its own strips do not matter
+     * @param usualPhase what the strips were run on, where a strip does not say otherwise
+     * @param problems takes what is wrong with them
+     */
+    public static StripReader beside(Case basis, StationaryPhase usualPhase, SolventData data, Problems problems) {
+        return new StripReader(
+                data.with(basis.shelf().ownValues()),
+                basis.shelf().ownNames(),
+                basis.dyes(),
+                Optional.of(usualPhase),
+                problems);
+    }
+
+    /** The strip; empty after a problem was reported, and where one was reported it may lack what the problem is about. */
     public Optional<Strip> strip(Node node) {
         Fields fields = Fields.ofNode(node, "a strip", KEYS, problems);
         Scalar written = new Scalar(fields.requiredText("solvent"), fields.placeOf("solvent"));
@@ -81,6 +100,7 @@ public final class StripReader {
         Set<Dye> atTheEdge = dyesListed(fields, "touched the edge");
         int replicate = replicate(fields);
         OptionalDouble division = division(fields);
+        new ClimbReader(problems).climbed(fields);
         return eluent.flatMap(ran -> phase.map(on -> new Strip(
                 ran,
                 on,

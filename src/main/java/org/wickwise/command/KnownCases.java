@@ -36,13 +36,14 @@ final class KnownCases {
         return List.copyOf(cases);
     }
 
-    /** Files that are no cases are passed over: shelves have no strips, finished columns have a run. */
+    /** Of entries of a notebook those with a column count; files that are no cases, such as shelves and lessons, do not. */
     private static List<Case> casesOf(Path folder, SolventData data) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".yaml"))
                     .sorted()
+                    .map(YamlFile::read)
                     .filter(KnownCases::isCase)
-                    .map(file -> CaseReader.read(file, data))
+                    .map(root -> CaseReader.of(root.where(CaseReader.KEYS::contains), data))
                     .toList();
         } catch (IOException e) {
             throw new ProblemsFound(List.of(new Problem(
@@ -53,8 +54,9 @@ final class KnownCases {
         }
     }
 
-    private static boolean isCase(Path file) {
-        Mapping keys = YamlFile.read(file);
-        return keys.value("strips").isPresent() && keys.value("run").isEmpty();
+    private static boolean isCase(Mapping root) {
+        return Stream.of("strips", "column", "setting")
+                        .allMatch(key -> root.value(key).isPresent())
+                && root.value("class").isEmpty();
     }
 }

@@ -5,12 +5,19 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.wickwise.lesson.ClassGroups;
+import org.wickwise.lesson.GroupReadings;
+import org.wickwise.lesson.Lesson;
+import org.wickwise.lesson.LessonReader;
 import org.wickwise.notebook.EntryDraft;
 import org.wickwise.notebook.EntryText;
 import org.wickwise.notebook.Notebook;
+import org.wickwise.notebook.WrittenStrips;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.SolventDataReader;
 import org.wickwise.text.Node.Mapping;
@@ -33,6 +40,7 @@ import picocli.CommandLine.Spec;
         description = "Adds the strips of a case file to a notebook; without FILE it asks for them one by one.",
         footer = {
             "",
+            "A lesson file with the readings of a class gives an entry for each group.",
             "The date comes from the file or from --date, never from the clock. Names of",
             "people are left out unless you say --keep-who. Remarks behind # stay in FILE.",
             "A corrected entry takes the place of the one that --corrects names; the older",
@@ -77,6 +85,9 @@ final class RecordCommand implements Callable<Integer> {
 
     private int fromFile(Path path, Notebook into, SolventData data) {
         Mapping written = withOptions(YamlFile.read(path));
+        if (written.value("class").isPresent()) {
+            return ofAClass(path, into, data);
+        }
         if (written.value("date").isEmpty()) {
             throw new ProblemsFound(List.of(new Problem(
                     written.place(),
@@ -89,6 +100,36 @@ final class RecordCommand implements Callable<Integer> {
         if (!keepWho && written.value("who").isPresent()) {
             say("    `who` was left out. To keep the name, say --keep-who.");
         }
+        return ExitCodes.PLANNED;
+    }
+
+    /** Every group of a lesson as an entry of its own; what cannot be read of it is told and left out. */
+    private int ofAClass(Path path, Notebook into, SolventData data) {
+        Lesson lesson = LessonReader.read(path, data);
+        Optional<String> day = date.or(() -> lesson.basis().date().map(LocalDate::toString));
+        if (day.isEmpty() || group.isPresent() || corrects.isPresent()) {
+            throw new ProblemsFound(List.of(new Problem(
+                    Place.wholeFile(path.toString()),
+                    day.isEmpty()
+                            ? "nothing says when the class ran its strips"
+                            : "this is a whole class, and --group or --corrects speak of one entry",
+                    "a date, and neither --group nor --corrects",
+                    "say --date 2025-11-04, or record one group's case file")));
+        }
+        ClassGroups groups = ClassGroups.of(lesson, data);
+        List<EntryDraft> drafts = new ArrayList<>();
+        groups.leftOut().forEach(problem -> say("Left out: " + problem));
+        for (String name : groups.names()) {
+            GroupReadings read = groups.of(name);
+            read.leftOut().forEach(problem -> say("Left out of group " + name + ": " + problem));
+            read.written()
+                    .filter(one -> !one.strips().isEmpty())
+                    .map(one -> WrittenStrips.of(one, Place.wholeFile("group " + name)))
+                    .map(one -> said(said(said(one, "date", day), "group", Optional.of(name)), "where", where))
+                    .ifPresent(one -> drafts.add(EntryDraft.of(one, data)));
+        }
+        List<Path> files = into.add(drafts);
+        say("Recorded " + files.size() + " of " + groups.names().size() + " groups in " + into.folder() + ".");
         return ExitCodes.PLANNED;
     }
 

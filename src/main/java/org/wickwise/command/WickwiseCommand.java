@@ -39,10 +39,15 @@ public final class WickwiseCommand implements Runnable {
             SupposeCommand.class,
             NextCommand.class,
             NeededCommand.class,
+            ClassCommand.class,
+            SheetCommand.class,
             RulesCommand.class,
             RecordCommand.class,
             NotebookCommand.class,
             ForecastCommand.class,
+            PrepareCommand.class,
+            AirCommand.class,
+            TimetableCommand.class,
             AfterwardsCommand.class);
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "show where in the program a fault happened")

@@ -1,6 +1,7 @@
 package org.wickwise.lesson;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -8,6 +9,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.CaseReader;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.EluentReader;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
@@ -21,7 +24,7 @@ import org.wickwise.text.YamlFile;
 public final class LessonReader {
 
     private static final Set<String> OWN_KEYS = Set.of("class", "room", "lesson minutes");
-    private static final Set<String> CLASS_KEYS = Set.of("groups", "strips each", "sheet", "cases");
+    private static final Set<String> CLASS_KEYS = Set.of("groups", "strips each", "solvents", "sheet", "cases");
     private static final Set<String> ROOM_KEYS =
             Set.of("cubic metres", "air changes per hour", "smallest space cubic metres", "temperature C");
     private static final double MOST_CUBIC_METRES = 100_000;
@@ -61,7 +64,14 @@ public final class LessonReader {
         OptionalDouble minutes = number(fields, "lesson minutes", 1, MOST_MINUTES, "minutes");
         problems.throwIfAny();
         Case basis = CaseReader.beforeStrips(root.where(CaseReader.KEYS::contains), data);
-        return new Lesson(basis, groups, stripsEach, sheet, cases, room, minutes, file);
+        EluentReader eluents = new EluentReader(
+                data.with(basis.shelf().ownValues()), basis.shelf().ownNames(), problems);
+        List<Eluent> planned = ofClass.texts("solvents").stream()
+                .map(eluents::read)
+                .flatMap(Optional::stream)
+                .toList();
+        problems.throwIfAny();
+        return new Lesson(basis, groups, stripsEach, planned, sheet, cases, room, minutes, file);
     }
 
     private Fields inner(Fields fields, String key, String what, Set<String> keys) {

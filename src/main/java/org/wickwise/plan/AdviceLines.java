@@ -13,6 +13,7 @@ import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
+import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 
 /** Which strip to run next, and the cautions about what is poured. */
@@ -25,14 +26,16 @@ final class AdviceLines {
     private final Optional<Route> route;
     private final Optional<Eluent> packing;
     private final Set<Eluent> poured;
+    private final List<Dye> overlapping;
     private final List<String> topics;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    AdviceLines(Judgement judgement, Optional<Route> route, List<String> topics) {
+    AdviceLines(Judgement judgement, Optional<Route> route, List<Dye> overlapping, List<String> topics) {
         this.judgement = judgement;
         this.route = route;
         this.packing = route.map(found -> found.packing().packing());
         this.poured = route.map(Route::poured).orElse(Set.of());
+        this.overlapping = overlapping;
         this.topics = topics;
     }
 
@@ -40,6 +43,14 @@ final class AdviceLines {
         nextStrips();
         cautions();
         return lines;
+    }
+
+    /** Whether the rules ask for a strip; needs no reasons. */
+    boolean asksForStrips() {
+        return !judgement.all(Conclusion.RunNext.class).isEmpty()
+                || !judgement.all(Conclusion.RunNextDye.class).isEmpty()
+                || !judgement.all(Conclusion.RunAgain.class).isEmpty()
+                || judgement.all(Conclusion.RunNextEluent.class).stream().anyMatch(next -> concerns("", next.eluent()));
     }
 
     /** Advice about an eluent is given when the plan pours it, or when there is no plan. */
@@ -56,10 +67,7 @@ final class AdviceLines {
             number++;
             lines.add(new PlanLine("next-" + number, Section.NEXT, entry.getKey(), entry.getValue()));
         }
-        boolean bandsOverlap = route.filter(
-                        found -> !Keeping.overlapping(found, judgement).isEmpty())
-                .isPresent();
-        if (advice.isEmpty() && !bandsOverlap) {
+        if (advice.isEmpty() && overlapping.isEmpty()) {
             String text = "None is needed for this plan: every eluent it pours was tried and read without doubt.";
             lines.add(
                     new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));

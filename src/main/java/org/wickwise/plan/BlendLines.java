@@ -19,11 +19,13 @@ final class BlendLines {
 
     private final Judgement judgement;
     private final Optional<Route> route;
+    private final List<Dye> overlapping;
     private final BlendWishes wishes;
 
-    BlendLines(Judgement judgement, Optional<Route> route, BlendWishes wishes) {
+    BlendLines(Judgement judgement, Optional<Route> route, List<Dye> overlapping, BlendWishes wishes) {
         this.judgement = judgement;
         this.route = route;
+        this.overlapping = overlapping;
         this.wishes = wishes;
     }
 
@@ -56,10 +58,7 @@ final class BlendLines {
                 .flatMap(found -> found.steps().stream())
                 .flatMap(step -> step.fractions().stream())
                 .anyMatch(fraction -> fraction.equals(List.of(dye)));
-        boolean overlaps = route.filter(
-                        found -> Keeping.overlapping(found, judgement).contains(dye))
-                .isPresent();
-        return overlaps || !inTheWindow && !leavesAlone;
+        return overlapping.contains(dye) || !inTheWindow && !leavesAlone;
     }
 
     private String text(BlendProposal blend) {

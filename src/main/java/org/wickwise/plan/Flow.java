@@ -21,7 +21,7 @@ import org.wickwise.text.Numbers;
  * as the table of column sizes is run, unless that takes more than a gentle pressure. A blend
  * is taken to be as viscous as its most viscous part, which is careful except for some blends that are thicker than both.
  */
-final class Flow {
+public final class Flow {
 
     private static final String VISCOSITY = "viscosity";
     private static final String DENSITY = "density";
@@ -34,19 +34,20 @@ final class Flow {
     private final Column column;
     private final ColumnSizes sizes;
 
-    Flow(Judgement judgement, ColumnSizes sizes) {
+    public Flow(Judgement judgement, ColumnSizes sizes) {
         this.judgement = judgement;
         this.sizes = sizes;
         this.column = judgement.judged().column();
     }
 
     /** In millilitres per minute; empty where something it needs is not known. */
-    OptionalDouble millilitresPerMinute(Eluent eluent) {
+    public OptionalDouble millilitresPerMinute(Eluent eluent) {
         OptionalDouble measured = column.setup().flowMillilitresPerMinute();
         return measured.isPresent() ? measured : isRunBy(Drive.GRAVITY) ? byGravity(eluent) : byPressure(eluent);
     }
 
-    OptionalDouble minutesPerColumnVolume(Eluent eluent) {
+    /** Empty where the flow or the size of the column is not known. */
+    public OptionalDouble minutesPerColumnVolume(Eluent eluent) {
         OptionalDouble flow = millilitresPerMinute(eluent);
         OptionalDouble columnVolume = column.columnVolumeMillilitres();
         return flow.isEmpty() || columnVolume.isEmpty()
@@ -109,7 +110,7 @@ final class Flow {
     }
 
     /** What a flow was reckoned from; the writer's own figure where it was measured. */
-    Reason reason(Eluent eluent, String statement) {
+    public Reason reason(Eluent eluent, String statement) {
         OptionalDouble measured = column.setup().flowMillilitresPerMinute();
         if (measured.isPresent()) {
             return new Reason.Stated(

@@ -44,15 +44,16 @@ public final class ForecastLines {
         lines.remembered();
         lines.unknown();
         lines.strips(plan.isRefusal() ? planOfTheKnown(recall, judge, planner) : Optional.of(plan));
-        return plan.without(lines::asksForALongerEarlierStrip).with(lines.lines);
+        return plan.without(lines::isNotForEarlierStrips).with(lines.lines);
     }
 
-    /** A strip of another year cannot be run longer; it is the years that scatter, not the ruler. */
-    private boolean asksForALongerEarlierStrip(PlanLine line) {
-        return line.section() == Section.NEXT
-                && judgement.all(Conclusion.RunAgain.class).stream()
-                        .filter(again -> again.strip().isRemembered())
-                        .anyMatch(again -> judgement.reason(again).equals(line.reason()));
+    /** A strip of another year cannot be run longer, and none of this year's was tried. */
+    private boolean isNotForEarlierStrips(PlanLine line) {
+        return line.label().equals("next-none")
+                || line.section() == Section.NEXT
+                        && judgement.all(Conclusion.RunAgain.class).stream()
+                                .filter(again -> again.strip().isRemembered())
+                                .anyMatch(again -> judgement.reason(again).equals(line.reason()));
     }
 
     /** The plan for the dyes of which something is remembered; empty where they are too few or there is none. */

@@ -28,11 +28,11 @@ final class KeepLines {
     private final Keeping keeping;
     private final OptionalDouble tubeMillilitres;
 
-    KeepLines(Judgement judgement, Route route, ColumnSizes sizes) {
+    KeepLines(Judgement judgement, Route route, Keeping keeping, ColumnSizes sizes) {
         this.judgement = judgement;
         this.route = route;
         this.column = judgement.judged().column();
-        this.keeping = Keeping.of(route, judgement);
+        this.keeping = keeping;
         this.tubeMillilitres = column.boreMillimetres().isEmpty()
                 ? OptionalDouble.empty()
                 : sizes.fractionMillilitres(column.boreMillimetres().getAsDouble());
@@ -54,7 +54,7 @@ final class KeepLines {
 
     /** The dyes that the strips part and the bed does not; none where it parts all of them. */
     List<PlanLine> overlap() {
-        List<Dye> overlapping = Keeping.overlapping(route, judgement);
+        List<Dye> overlapping = keeping.overlapping(judgement);
         if (overlapping.isEmpty()) {
             return List.of();
         }

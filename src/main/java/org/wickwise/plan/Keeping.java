@@ -60,9 +60,9 @@ public record Keeping(List<Flask> flasks) {
                 .toList();
     }
 
-    /** Those of a judged route, by the limits. */
-    static List<Dye> overlapping(Route route, Judgement judgement) {
-        return of(route, judgement).overlapping(judgement.limit("least recovery alone") / PER_CENT);
+    /** Those by the limit. */
+    List<Dye> overlapping(Judgement judgement) {
+        return overlapping(judgement.limit("least recovery alone") / PER_CENT);
     }
 
     /** At the wanted purity of the limits. */

@@ -12,6 +12,7 @@ import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.OwnRules;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.strip.BlendWishes;
+import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
@@ -43,12 +44,23 @@ public final class Planner {
         return best(ChoicesOfCase.of(judgement, burden, columnSizes), Set.of(), true);
     }
 
+    /** Whether a plan would say which strip to run next; asks no reason of the judgement. */
+    public boolean asksForStrips(Judgement judgement, Optional<Route> route) {
+        List<Dye> overlapping = overlapping(keeping(judgement, route), judgement);
+        return new AdviceLines(judgement, route, overlapping, topics).asksForStrips()
+                || !new BlendLines(judgement, route, overlapping, blends)
+                        .lines()
+                        .isEmpty();
+    }
+
     public Plan plan(Judgement judgement) {
         Choices choices = ChoicesOfCase.of(judgement, burden, columnSizes);
         Optional<Route> route = best(choices, Set.of(), true);
+        Optional<Keeping> keeping = keeping(judgement, route);
+        List<Dye> overlapping = overlapping(keeping, judgement);
         List<PlanLine> lines = new ArrayList<>();
         if (route.isPresent()) {
-            lines.addAll(new RouteLines(judgement, route.get(), columnSizes).lines());
+            lines.addAll(new RouteLines(judgement, route.get(), keeping.orElseThrow(), columnSizes).lines());
             lines.addAll(new ColumnLines(judgement, route.get(), columnSizes).lines());
             lines.addAll(choiceLines(judgement, choices, route.get()));
         } else {
@@ -58,10 +70,18 @@ public final class Planner {
         lines.addAll(new StripLines(judgement).lines());
         lines.addAll(new FootingLines(judgement, route).lines());
         lines.addAll(new OwnRulesLines(own).lines());
-        lines.addAll(new AdviceLines(judgement, route, topics).lines());
-        lines.addAll(new BlendLines(judgement, route, blends).lines());
+        lines.addAll(new AdviceLines(judgement, route, overlapping, topics).lines());
+        lines.addAll(new BlendLines(judgement, route, overlapping, blends).lines());
         lines.sort(Comparator.comparing(PlanLine::section));
         return new Plan(judgement, route, lines);
+    }
+
+    private static Optional<Keeping> keeping(Judgement judgement, Optional<Route> route) {
+        return route.map(found -> Keeping.of(found, judgement));
+    }
+
+    private static List<Dye> overlapping(Optional<Keeping> keeping, Judgement judgement) {
+        return keeping.map(kept -> kept.overlapping(judgement)).orElse(List.of());
     }
 
     private Optional<Route> best(Choices choices, Set<Eluent> forbidden, boolean stocked) {

@@ -29,15 +29,17 @@ final class RouteLines {
     private final Judgement judgement;
     private final Route route;
     private final KeepLines keepLines;
+    private final List<Dye> overlapping;
     private final MayPack packing;
     private final Column column;
     private final Elution elution;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    RouteLines(Judgement judgement, Route route, ColumnSizes sizes) {
+    RouteLines(Judgement judgement, Route route, Keeping keeping, ColumnSizes sizes) {
         this.judgement = judgement;
         this.route = route;
-        this.keepLines = new KeepLines(judgement, route, sizes);
+        this.keepLines = new KeepLines(judgement, route, keeping, sizes);
+        this.overlapping = keeping.overlapping(judgement);
         this.packing = route.packing();
         this.column = judgement.judged().column();
         this.elution = route.elution();
@@ -55,7 +57,6 @@ final class RouteLines {
     }
 
     private void verdict() {
-        List<Dye> overlapping = Keeping.overlapping(route, judgement);
         int alone = (int) route.steps().stream()
                 .flatMap(step -> step.fractions().stream())
                 .filter(fraction -> fraction.size() == 1 && !overlapping.contains(fraction.get(0)))

@@ -25,10 +25,12 @@ public final class HtmlPage {
             ul { margin: .25rem 0 .75rem; padding-left: 1.25rem; }
             code { background: #f0f0f0; padding: 0 .2em; }
             @media print { body { max-width: none; font-size: 10pt; } h3, blockquote { break-after: avoid; } }
-            </style>
+            %s</style>
             </head>
             <body>
             """;
+
+    static final String END = "</body>\n</html>\n";
 
     private HtmlPage() {}
 
@@ -38,6 +40,11 @@ public final class HtmlPage {
                 .escapeHtml(true)
                 .build();
         String body = renderer.render(Parser.builder().build().parse(markdown));
-        return HEAD.formatted(title.replace("&", "&amp;").replace("<", "&lt;")) + body + "</body>\n</html>\n";
+        return head(title, "") + body + END;
+    }
+
+    /** A page up to the first word of its body. */
+    static String head(String title, String moreStyle) {
+        return HEAD.formatted(title.replace("&", "&amp;").replace("<", "&lt;"), moreStyle);
     }
 }

@@ -47,7 +47,7 @@ public final class MarkdownReport {
         return text.toString();
     }
 
-    private static String escaped(String text) {
+    static String escaped(String text) {
         return text.replaceAll("([\\\\`*_\\[\\]<>#])", "\\\\$1");
     }
 }

@@ -70,14 +70,20 @@ public final class LaidOutCase implements AutoCloseable {
         session.setGlobal("firings", firings);
     }
 
-    /** The first judging, with its reasons. */
+    /** The first judging, with its reasons; of later ones nothing is noted. */
     Judgement first(Case written) {
-        return judged(written, Optional.empty(), rulebook.limits(), true);
+        return first(written, Optional.empty());
     }
 
     /** The first judging of a case whose column was run, with its reasons. */
     Judgement first(Case written, ColumnRun run) {
-        return judged(written, Optional.of(run), rulebook.limits(), true);
+        return first(written, Optional.of(run));
+    }
+
+    private Judgement first(Case written, Optional<ColumnRun> run) {
+        Judgement judgement = judged(written, run, rulebook.limits(), true);
+        firings.stop();
+        return judgement;
     }
 
     /**
@@ -86,7 +92,6 @@ public final class LaidOutCase implements AutoCloseable {
      * @throws org.wickwise.text.ProblemsFound when strips that should agree contradict each other
      */
     public Judgement suppose(Case supposed, Map<String, Limit> limits) {
-        firings.stop();
         return judged(supposed, Optional.empty(), limits, false);
     }
 

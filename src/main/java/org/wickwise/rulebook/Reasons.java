@@ -1,29 +1,36 @@
 package org.wickwise.rulebook;
 
+import java.util.AbstractMap;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.reason.Reason.Argument;
 import org.wickwise.reason.Reason.Concluded;
 
-/** Turns noted firings into reasons that reach down to readings, table values and the case file. */
-final class Reasons {
+/**
+ * Every conclusion that stands with its reason, which reaches down to readings, table values and the case file. A reason is put
+ * together from what was noted of the firings when somebody asks for it: most conclusions of a case are never asked about.
+ */
+final class Reasons extends AbstractMap<Conclusion, Concluded> {
 
     private final Map<String, Rule> rules = new HashMap<>();
     private final Map<String, Limit> limits;
     private final Firings firings;
     private final Set<Conclusion> standing;
+    private final Set<Conclusion> inOrder;
     private final Map<Conclusion, Concluded> made = new HashMap<>();
 
     private Reasons(Collection<Rule> rules, Map<String, Limit> limits, Firings firings, Set<Conclusion> standing) {
@@ -31,17 +38,45 @@ final class Reasons {
         this.limits = limits;
         this.firings = firings;
         this.standing = standing;
+        Map<String, Conclusion> byName = new TreeMap<>();
+        standing.forEach(conclusion -> byName.put(conclusion.toString(), conclusion));
+        this.inOrder = Collections.unmodifiableSet(new LinkedHashSet<>(byName.values()));
     }
 
-    /** @param standing the conclusions that hold in the end */
+    /**
+     * @param firings of which nothing more is noted
+     * @param standing the conclusions that hold in the end
+     */
     static Map<Conclusion, Concluded> of(
             Collection<Rule> rules, Map<String, Limit> limits, Firings firings, Set<Conclusion> standing) {
-        Reasons reasons = new Reasons(rules, limits, firings, standing);
-        Map<Conclusion, Concluded> all = new LinkedHashMap<>();
-        standing.stream()
-                .sorted(Comparator.comparing(Conclusion::toString))
-                .forEach(conclusion -> all.put(conclusion, reasons.reason(conclusion)));
-        return all;
+        return new Reasons(rules, limits, firings, Set.copyOf(standing));
+    }
+
+    @Override
+    public Concluded get(Object conclusion) {
+        return conclusion instanceof Conclusion asked && standing.contains(asked) ? told(asked) : null;
+    }
+
+    @Override
+    public boolean containsKey(Object conclusion) {
+        return standing.contains(conclusion);
+    }
+
+    @Override
+    public Set<Conclusion> keySet() {
+        return inOrder;
+    }
+
+    @Override
+    public Set<Entry<Conclusion, Concluded>> entrySet() {
+        return inOrder.stream()
+                .map(conclusion -> Map.entry(conclusion, told(conclusion)))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** A judgement may be asked from several threads. */
+    private synchronized Concluded told(Conclusion conclusion) {
+        return reason(conclusion);
     }
 
     private Concluded reason(Conclusion conclusion) {

@@ -2,6 +2,7 @@ package org.wickwise.strip;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Solvent;
 import org.wickwise.text.Amounts;
 
@@ -41,6 +42,26 @@ public record FrontLiquid(
         return tension.isPresent() && viscosity.isPresent()
                 ? Optional.of(wetting(tension.getAsDouble(), viscosity.getAsDouble()))
                 : Optional.empty();
+    }
+
+    /**
+     * An eluent, taken to wet the strip. Of a blend the surface tension is the mean by volume and the logarithm of the viscosity
+     * too, which is fair for liquids that are alike; some blends are thicker than both their parts (from memory).
+     *
+     * @return empty where a value of a part is unknown
+     */
+    public static Optional<FrontLiquid> of(Eluent eluent) {
+        double tension = 0;
+        double logOfViscosity = 0;
+        for (Eluent.Part part : eluent.parts()) {
+            Optional<FrontLiquid> liquid = of(part.solvent());
+            if (liquid.isEmpty()) {
+                return Optional.empty();
+            }
+            tension += part.percent() / 100 * liquid.get().surfaceTensionMillinewtonsPerMetre();
+            logOfViscosity += part.percent() / 100 * Math.log(liquid.get().viscosityMillipascalSeconds());
+        }
+        return Optional.of(wetting(tension, Math.exp(logOfViscosity)));
     }
 
     /** Surface tension over viscosity times the cosine, in metres per second: what the front constant is in proportion to. */

@@ -56,6 +56,23 @@ public record Strip(
                 place);
     }
 
+    /** The same strip as another repeat in its eluent. */
+    public Strip numbered(int otherReplicate) {
+        return new Strip(
+                eluent,
+                phase,
+                otherReplicate,
+                frontMillimetres,
+                rulerDivisionMillimetres,
+                spots,
+                gaps,
+                mishaps,
+                streaked,
+                atTheEdge,
+                notSeen,
+                place);
+    }
+
     /**
      * The same strip with one dye elsewhere. What shared its spot stays, and what was seen between it and others is left out:
      * that was seen of another reading.

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.wickwise.substance.FlammabilityScheme.LiquidClass;
 import org.wickwise.substance.StationaryPhase.AdsorbentActivity;
+import org.wickwise.substance.StationaryPhase.Climb;
 import org.wickwise.substance.StationaryPhase.LadderScale;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
@@ -37,6 +38,8 @@ public final class SolventDataReader {
 
     /** Names of phases in the files of other phases, looked up when all files are read. */
     private final List<Scalar> phasesSpeakingForOthers = new ArrayList<>();
+
+    private final List<Scalar> climbingLiquids = new ArrayList<>();
 
     private SolventDataReader(Path folder) {
         this.folder = folder;
@@ -80,6 +83,8 @@ public final class SolventDataReader {
                 flammabilitySchemes());
         phasesSpeakingForOthers.forEach(
                 name -> new NamesOfTheTable(withoutMiscibility, problems).stationaryPhase(name.text(), name.place()));
+        climbingLiquids.forEach(
+                name -> new NamesOfTheTable(withoutMiscibility, problems).solvent(name.text(), name.place()));
         Miscibility miscibility = miscibility(withoutMiscibility);
         problems.throwIfAny();
         return new SolventData(
@@ -177,6 +182,8 @@ public final class SolventDataReader {
                         "conditioning",
                         "holds",
                         "keep away",
+                        "climb",
+                        "mineral percent of the dust",
                         "strips that speak for it"),
                 problems);
         List<Scalar> speaking = phase.texts("strips that speak for it");
@@ -193,7 +200,52 @@ public final class SolventDataReader {
                 phase.requiredText("conditioning"),
                 holds(phase),
                 phase.texts("keep away").stream().map(Scalar::text).toList(),
+                phase.node("climb").flatMap(this::climb),
+                percentOfDust(phase),
                 speaking.stream().map(Scalar::text).toList());
+    }
+
+    private Optional<Climb> climb(Node node) {
+        Fields climb = Fields.ofNode(node, "a climb", Set.of("liquid", "mm", "minutes", "from"), problems);
+        String liquid = climb.requiredText("liquid");
+        OptionalDouble millimetres = above0(climb, "mm");
+        OptionalDouble minutes = above0(climb, "minutes");
+        String from = climb.requiredText("from");
+        if (liquid.isEmpty() || millimetres.isEmpty() || minutes.isEmpty()) {
+            return Optional.empty();
+        }
+        climbingLiquids.add(new Scalar(liquid, climb.placeOf("liquid")));
+        return Optional.of(new Climb(liquid, millimetres.getAsDouble(), minutes.getAsDouble(), from));
+    }
+
+    private OptionalDouble above0(Fields fields, String key) {
+        OptionalDouble number = fields.number(key);
+        if (!fields.has(key)) {
+            fields.missing(key);
+        }
+        if (number.isPresent() && number.getAsDouble() <= 0) {
+            problems.add(
+                    fields.placeOf(key),
+                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3),
+                    "a number above 0",
+                    "correct it");
+            return OptionalDouble.empty();
+        }
+        return number;
+    }
+
+    private OptionalDouble percentOfDust(Fields phase) {
+        String key = "mineral percent of the dust";
+        OptionalDouble percent = phase.number(key);
+        if (percent.isPresent() && !(percent.getAsDouble() > 0 && percent.getAsDouble() <= 100)) {
+            problems.add(
+                    phase.placeOf(key),
+                    "`" + key + "` is " + Numbers.plain(percent.getAsDouble(), 3),
+                    "above 0 and at most 100",
+                    "leave the line out for a dust without the mineral");
+            return OptionalDouble.empty();
+        }
+        return percent;
     }
 
     private Optional<AdsorbentActivity> activity(Fields phase) {

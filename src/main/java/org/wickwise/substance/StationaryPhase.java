@@ -3,6 +3,7 @@ package org.wickwise.substance;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a strip is made of or a column is filled with.
@@ -16,6 +17,8 @@ import java.util.Optional;
  * @param conditioning what to do with the bed before the load
  * @param holds for each class of dye how the phase holds it, in words
  * @param keepAway what may not be poured through, and why, in words; the rules judge, this explains
+ * @param climb how one liquid climbs on it; empty where nobody knows
+ * @param mineralPercentOfDust how much of its dust is amorphous mineral, above 0 and at most 100; empty for another dust
  * @param stripsThatSpeakForIt other phases whose strips give at least the order of the dyes on this one
  */
 public record StationaryPhase(
@@ -30,6 +33,8 @@ public record StationaryPhase(
         String conditioning,
         Map<String, String> holds,
         List<String> keepAway,
+        Optional<Climb> climb,
+        OptionalDouble mineralPercentOfDust,
         List<String> stripsThatSpeakForIt) {
 
     /** How a dye of this class is held, in words; empty where nothing is said of it. */
@@ -51,6 +56,16 @@ public record StationaryPhase(
      * @param from where the figure comes from
      */
     public record AdsorbentActivity(double value, String from) {}
+
+    /**
+     * How high one liquid climbed above its surface, and in what time.
+     *
+     * @param liquid a solvent of the table
+     * @param millimetres above 0
+     * @param minutes above 0
+     * @param from where the figures come from
+     */
+    public record Climb(String liquid, double millimetres, double minutes, String from) {}
 
     @Override
     public String toString() {

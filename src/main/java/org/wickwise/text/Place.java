@@ -4,9 +4,14 @@ package org.wickwise.text;
  * Where something was written.
  *
  * @param file the path as the user gave it
- * @param line counted from 1; 0 when the whole file is meant
+ * @param line counted from 1, the row in a table; 0 when the whole file is meant
+ * @param column how the column of a table is headed; empty where the whole line is meant
  */
-public record Place(String file, int line) implements Comparable<Place> {
+public record Place(String file, int line, String column) implements Comparable<Place> {
+
+    public Place(String file, int line) {
+        this(file, line, "");
+    }
 
     public static Place wholeFile(String file) {
         return new Place(file, 0);
@@ -15,12 +20,14 @@ public record Place(String file, int line) implements Comparable<Place> {
     @Override
     public int compareTo(Place other) {
         int byFile = file.compareTo(other.file);
-        return byFile != 0 ? byFile : Integer.compare(line, other.line);
+        int byLine = byFile != 0 ? byFile : Integer.compare(line, other.line);
+        return byLine != 0 ? byLine : column.compareTo(other.column);
     }
 
     @Override
     public String toString() {
         String shown = Letters.shown(file);
-        return line == 0 ? shown : shown + ":" + line;
+        String located = line == 0 ? shown : shown + ":" + line;
+        return column.isEmpty() ? located : located + ", column `" + Letters.shown(column) + "`";
     }
 }

@@ -103,6 +103,8 @@ final class ColumnSizeRows {
                 phase.conditioning(),
                 phase.holds(),
                 phase.keepAway(),
+                phase.climb(),
+                phase.mineralPercentOfDust(),
                 phase.stripsThatSpeakForIt());
         Column column = new Column(
                 asked,

@@ -164,13 +164,13 @@ class NotebookCommandsTest {
     @Test
     void the_shipped_notebook_can_be_listed_and_searched() {
         CommandLineRun all = CommandLineRun.of("notebook", "list", "--notebook", SHIPPED);
-        assertThat(all.out()).contains("6 entries").doesNotContain("cannot be read");
-        assertThat(find("--dye", "Rust")).contains("4 of 6 entries");
-        assertThat(find("--solvent", "EtOAc")).contains("6 of 6 entries");
-        assertThat(find("--solvent", "heptane + ethyl acetate 9:1")).contains("3 of 6 entries");
-        assertThat(find("--mixture", "MARKER", "--from", "2025-11-05")).contains("2 of 6 entries");
+        assertThat(all.out()).contains("14 entries").doesNotContain("cannot be read");
+        assertThat(find("--dye", "Rust")).contains("12 of 14 entries");
+        assertThat(find("--solvent", "EtOAc")).contains("14 of 14 entries");
+        assertThat(find("--solvent", "heptane + ethyl acetate 9:1")).contains("9 of 14 entries");
+        assertThat(find("--mixture", "MARKER", "--from", "2025-11-05")).contains("2 of 14 entries");
         assertThat(find("--to", "2025-11-04", "--dye", "rust", "--solvent", "acetone"))
-                .contains("1 of 6 entries");
+                .contains("5 of 14 entries");
         assertThat(CommandLineRun.of("notebook", "find", "--notebook", SHIPPED, "--solvent", "acetoneee")
                         .err())
                 .contains("--solvent: the solvent `acetoneee` is not in the table");
@@ -197,7 +197,7 @@ class NotebookCommandsTest {
     @Test
     void the_export_has_one_row_a_spot_and_is_read_back() throws IOException {
         List<CSVRecord> rows = exported(Path.of(SHIPPED));
-        assertThat(rows).hasSize(4 * 3 * 3 + 2 * 2 * 2);
+        assertThat(rows).hasSize(12 * 3 * 3 + 2 * 2 * 2);
         CSVRecord open = rows.stream()
                 .filter(row ->
                         row.get("group").equals("4") && row.get("replicate").equals("2"))

@@ -38,8 +38,9 @@ class PicturesTest {
         for (Path folder : List.of(Path.of("docs/examples"), Shipped.PUBLISHED, PICTURES)) {
             try (Stream<Path> files = Files.list(folder)) {
                 files.filter(Files::isRegularFile)
-                        .filter(file -> !file.toString().endsWith("shelf.yaml")
-                                && !file.toString().endsWith("-run.yaml"))
+                        .filter(file -> file.toString().endsWith(".yaml"))
+                        .filter(file -> Stream.of("shelf", "lesson", "class", "run")
+                                .noneMatch(kind -> file.toString().endsWith("-" + kind + ".yaml")))
                         .sorted()
                         .forEach(cases::add);
             }

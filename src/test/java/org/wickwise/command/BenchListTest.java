@@ -1,0 +1,253 @@
+package org.wickwise.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.wickwise.Shipped;
+
+/** What to have ready, the air of the room and the clock, asked as a user would; figures against published rows. */
+class BenchListTest {
+
+    private static final String LESSON = "docs/examples/harbour-lesson.yaml";
+    private static final String ONE_GROUP = Shipped.DEMO.toString();
+
+    @TempDir
+    private Path folder;
+
+    private static String answer(String... arguments) {
+        CommandLineRun run = CommandLineRun.of(arguments);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isEqualTo(ExitCodes.PLANNED);
+        return run.out().replaceAll("\\s+", " ");
+    }
+
+    /** The demo as a lesson in this room, with this after it. */
+    private String lessonIn(String room, String rest) throws IOException {
+        Path file = folder.resolve("lesson.yaml");
+        Files.writeString(
+                file, Files.readString(Shipped.DEMO) + (room.isEmpty() ? "" : "\nroom: " + room) + "\n" + rest + "\n");
+        return file.toString();
+    }
+
+    private static double number(String answer, String pattern) {
+        Matcher found = Pattern.compile(pattern).matcher(answer);
+        assertThat(found.find()).as(pattern + " in " + answer).isTrue();
+        return Double.parseDouble(found.group(1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"prepare", "air", "timetable"})
+    void every_line_of_an_answer_has_a_label_that_shows_its_reason(String command) throws IOException {
+        JsonNode lines = new ObjectMapper()
+                .readTree(CommandLineRun.of(command, LESSON, "--as", "json").out())
+                .findValue("lines");
+        assertThat(lines).hasSizeGreaterThan(8);
+        assertThat(lines.findValuesAsText("label")).doesNotHaveDuplicates();
+        String label = lines.get(lines.size() - 1).get("label").asText();
+        assertThat(CommandLineRun.of(command, LESSON, label).out()).startsWith("[" + label + "]");
+    }
+
+    @Test
+    void the_list_says_what_the_shelf_lacks_and_by_how_much() {
+        String list = answer("prepare", LESSON);
+        assertThat(list)
+                .contains("[solvent-acetone]", "the shelf has 1 L, 430 mL too little")
+                .contains("not enough on the shelf: 430 mL of acetone");
+        assertThat(list).contains("Heptane: have 1.9 L ready", "the shelf has 2.5 L, which is enough");
+        assertThat(answer("prepare", LESSON, "solvent-acetone"))
+                .contains("rules/limits.yaml:", "docs/examples/department-shelf.yaml:7", "12 x ");
+    }
+
+    @Test
+    void the_parts_of_a_blend_add_up_to_it() {
+        String list = answer("prepare", LESSON);
+        double whole = 1000 * number(list, "Mix ([0-9.]+) L of heptane \\+ ethyl acetate 9:1");
+        double heptane = number(list, "9:1: (\\d+) mL of heptane");
+        double ester = number(list, "9:1: \\d+ mL of heptane and (\\d+) mL of ethyl acetate");
+        assertThat(heptane + ester).isEqualTo(whole);
+        assertThat(heptane / whole).isEqualTo(0.9);
+    }
+
+    @Test
+    void waste_is_sorted_by_the_rules_on_waste() {
+        String list = answer("prepare", ONE_GROUP);
+        assertThat(list)
+                .contains("[waste-watery] Watery waste: up to 12 mL (water)")
+                .contains("[waste-organic]");
+        assertThat(answer("prepare", ONE_GROUP, "waste-organic")).contains("rule organic-waste (rules/layers");
+    }
+
+    @Test
+    void limits_of_ones_own_change_the_list() throws IOException {
+        Files.writeString(folder.resolve("limits.yaml"), "limits:\n  reserve of solvent: {value: 0, source: enough}\n");
+        CommandLineRun run = CommandLineRun.of("prepare", LESSON, "--rules", folder.toString());
+        assertThat(run.out()).as(run.err()).contains("0 % in reserve");
+    }
+
+    /** CV-604 and CV-605 of the check values: 100 mL of acetone at 25 degC in 200 m3, and in a box of 0.2 m3. */
+    @Test
+    void a_spill_of_acetone_gives_the_figures_of_the_check_values() throws IOException {
+        String lesson = lessonIn("{cubic metres: 200, temperature C: 25}", "");
+        String air = answer("air", lesson, "--evaporates", "acetone=100");
+        assertThat(air)
+                .contains(
+                        "Acetone: 33 L of vapour; in 200 m3 that is 165 ppm, 0.661 % of the lower explosive limit (2.5"
+                                + " vol%), 16.5 % of the OSHA PEL (1000 ppm)");
+        String box = answer(
+                "air",
+                lessonIn("{cubic metres: 1, smallest space cubic metres: 0.2, temperature C: 25}", ""),
+                "--evaporates",
+                "acetone=100");
+        assertThat(box).contains("[smallest-space]").contains("661 % of the lower explosive limit", "can explode");
+    }
+
+    /** CV-614: 800 ppm thin out to 100 ppm in 1.04 h in 200 m3 with 1200 m3 of fresh air an hour and K 3. */
+    @Test
+    void a_vapour_clears_in_the_time_of_the_check_value() throws IOException {
+        Files.writeString(
+                Files.createDirectory(folder.resolve("own")).resolve("limits.yaml"),
+                "limits:\n  mixing factor of a room: {value: 3, source: as in the row}\n");
+        String lesson = lessonIn("{cubic metres: 200, air changes per hour: 6, temperature C: 25}", "");
+        String air = answer("air", lesson, "--rules", folder.resolve("own").toString(), "--evaporates", "xylene=807.1");
+        assertThat(number(air, "in 200 m3 that is (\\d+) ppm")).isBetween(799.0, 801.0);
+        assertThat(number(air, "([0-9.]+) h to the limits of the OSHA PEL")).isBetween(1.035, 1.045);
+    }
+
+    /** Acetone saturates air of 20 degC at about 24 % by volume (24.7 kPa of 101.325), however much is poured out. */
+    @Test
+    void no_vapour_is_more_than_stands_over_its_liquid() throws IOException {
+        String lesson = lessonIn("{cubic metres: 1}", "");
+        String much = answer("air", lesson, "--evaporates", "acetone=5000");
+        assertThat(number(much, "that is (\\d+) ppm")).isBetween(240_000.0, 248_000.0);
+        assertThat(much).contains("saturated");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {LESSON, "docs/examples/ferry-ink.yaml", "docs/examples/ferry-ink-evening.yaml"})
+    void the_air_ends_by_deferring_to_those_who_decide(String file) {
+        assertThat(CommandLineRun.of("air", file).out().lines().filter(line -> line.startsWith("  [")))
+                .last()
+                .asString()
+                .startsWith("  [who-decides] This is a caution and never a permission.");
+    }
+
+    @Test
+    void without_a_room_the_air_says_what_is_missing_and_takes_two_usual_rooms() {
+        assertThat(answer("air", ONE_GROUP))
+                .contains("[no-room]", "cubic metres", "[small-room]", "[large-room]")
+                .contains("[not-covered]", "water (no lower explosive limit");
+    }
+
+    /** The table has no molar mass of petroleum ether; what it has not reckoned must not look harmless. */
+    @Test
+    void a_liquid_that_is_not_reckoned_is_named_wherever_sums_are_told() throws IOException {
+        String lesson = lessonIn("{cubic metres: 200, air changes per hour: 3}", "lesson minutes: 60");
+        String air = answer("air", lesson, "--evaporates", "petroleum ether=500", "--evaporates", "ethanol=10");
+        assertThat(air).contains("[not-covered]", "so it is not reckoned at all");
+        for (String label : List.of("room", "clearing", "build-up")) {
+            assertThat(air)
+                    .containsPattern(
+                            "\\[" + label + "] [^\\[]*What the table does not know of petroleum ether comes on top");
+        }
+    }
+
+    @Test
+    void a_timetable_with_something_unknown_does_not_say_that_it_fits() throws IOException {
+        String written = Files.readString(Shipped.DEMO).replace("  run by: gravity\n", "") + "\nlesson minutes: 600\n";
+        Path file = Files.writeString(folder.resolve("ink.yaml"), written);
+        assertThat(answer("timetable", file.toString()))
+                .contains("at least", "so much fits in the lesson of 600 minutes", "[no-flow]")
+                .doesNotContain("[load]");
+    }
+
+    @Test
+    void an_amount_of_something_unknown_is_refused() {
+        CommandLineRun run = CommandLineRun.of("air", LESSON, "--evaporates", "acetoen=100");
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains("acetoen", "acetone");
+        CommandLineRun negative = CommandLineRun.of("air", LESSON, "--evaporates", "acetone=-1");
+        assertThat(negative.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(negative.err()).contains("expected a number above 0");
+    }
+
+    /** CV-504 and CV-506: 20 mm at 2 min, 40 mm at 10 min, end 90 mm. */
+    @Test
+    void two_looks_at_a_front_give_the_figures_of_the_check_values() {
+        assertThat(answer("timetable", ONE_GROUP, "--seen", "2:20", "--seen", "10:40", "--end", "90"))
+                .contains("reaches 90 mm at 53.3 minutes, 43.3 minutes after the second look")
+                .contains("150 mm2/min, to about 3.73 %");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2:20 2:20", "10:40 2:20", "2-20 10:40", "2:20 10:400"})
+    void looks_out_of_order_are_refused(String looks) {
+        String[] seen = looks.split(" ");
+        CommandLineRun run =
+                CommandLineRun.of("timetable", ONE_GROUP, "--seen", seen[0], "--seen", seen[1], "--end", "90");
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains("--seen 2:20 --seen 10:40 --end 90");
+    }
+
+    /** A run of one's own: 71 mm and 10 mm more in 20 minutes, 81^2/20 = 328.05 mm2/min. */
+    @Test
+    void a_run_of_ones_own_goes_before_what_is_reckoned() throws IOException {
+        String written = Files.readString(Shipped.DEMO).replace("front mm: 71", "minutes: 20\n    front mm: 71");
+        Path file = Files.writeString(folder.resolve("ink.yaml"), written);
+        String timetable = answer("timetable", file.toString());
+        assertThat(timetable).contains("Ethanol: about 20 minutes to a front of 71 mm (17 to 24), by your own run.");
+        assertThat(answer("timetable", file.toString(), "front-ethanol")).contains("328 mm2/min", "81^2 / 20");
+    }
+
+    @Test
+    void what_does_not_fit_is_moved_to_another_day_and_goes_on_side_by_side() {
+        String timetable = answer("timetable", LESSON);
+        assertThat(timetable).contains("it does not fit in the lesson of 90 minutes. Spread it over 2 days");
+        assertThat(timetable)
+                .contains("while you let the strips run", "[day-2-load]")
+                .doesNotContain("[day-3");
+        assertThat(answer("timetable", ONE_GROUP)).contains("nobody says", "[no-minutes]");
+    }
+
+    @Test
+    void a_lesson_that_is_long_enough_fits() throws IOException {
+        assertThat(answer("timetable", lessonIn("", "lesson minutes: 600")))
+                .contains("it fits in the lesson of 600 minutes");
+        assertThat(answer("timetable", lessonIn("", "lesson minutes: 20")))
+                .contains("Even so", "take longer than a lesson", "(ends after the bell)");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"prepare", "air", "timetable"})
+    void a_lesson_without_strips_names_the_way_to_a_plan(String command) throws IOException {
+        String written = Files.readString(Shipped.DEMO);
+        Path file = Files.writeString(folder.resolve("early.yaml"), written.substring(0, written.indexOf("strips:")));
+        CommandLineRun run = CommandLineRun.of(command, file.toString());
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains("no strips", "forecast", "--notebook");
+        CommandLineRun remembered = CommandLineRun.of(command, file.toString(), "--notebook", "docs/examples/notebook");
+        assertThat(remembered.code()).as(remembered.err()).isEqualTo(ExitCodes.PLANNED);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"minutes: 0", "climbed: [{minutes: 2, mm: 20}, {minutes: 1, mm: 30}]", "climbed: [{minutes: 2}]"
+            })
+    void a_climb_that_cannot_be_is_refused_with_its_line(String told) throws IOException {
+        String written = Files.readString(Shipped.DEMO).replace("front mm: 71", told + "\n    front mm: 71");
+        Path file = Files.writeString(folder.resolve("ink.yaml"), written);
+        CommandLineRun run = CommandLineRun.of("plan", file.toString());
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains("ink.yaml:34");
+    }
+}
