@@ -65,7 +65,7 @@ final class AfterwardsCommand implements Callable<Integer> {
         return Printed.ending(
                 label.isPresent()
                         ? Printed.linesOrOne(title, lines, label, entryFile, form)
-                        : form.of(new Plan(judgement, Optional.empty(), lines), "afterwards ENTRY LABEL"),
+                        : form.of(new Plan(judgement, planned, lines), "afterwards ENTRY LABEL"),
                 spec);
     }
 }
