@@ -85,7 +85,8 @@ public class ForecastBenchmark {
     /** From the folder to the plan. */
     @Benchmark
     public Plan forecast() {
-        Memory memory = Memory.of(Notebook.in(folder).contents(bench.data()).entries());
+        Memory memory =
+                Memory.of(Notebook.in(folder).contents(bench.data()).entries(), RunTolerances.of(bench.judge()::limit));
         Recall recall = Recall.of(written, memory, USUAL, Place.wholeFile(folder.toString()));
         Plan plan = ForecastLines.forecast(recall, bench.judge(), planner);
         if (plan.isRefusal()) {

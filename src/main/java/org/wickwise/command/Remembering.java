@@ -7,6 +7,7 @@ import org.wickwise.notebook.Memory;
 import org.wickwise.notebook.Notebook;
 import org.wickwise.notebook.NotebookContents;
 import org.wickwise.notebook.Recall;
+import org.wickwise.notebook.RunTolerances;
 import org.wickwise.notebook.Scatter;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.substance.SolventData;
@@ -30,7 +31,7 @@ final class Remembering {
                 .toList();
         return Recall.of(
                 written,
-                Memory.of(before),
+                Memory.of(before, RunTolerances.of(judge::limit)),
                 new Scatter(judge.limit("scatter within a class"), judge.limit("scatter between classes")),
                 Place.wholeFile(notebook.folder().toString()));
     }

@@ -12,6 +12,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.wickwise.bench.Case;
+import org.wickwise.notebook.DyeOutcome.Bound;
+import org.wickwise.strip.RetardationFactor;
 import org.wickwise.strip.Spot;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
@@ -24,6 +27,9 @@ import org.wickwise.text.Place;
  * are remembered, and of them only spots that did not streak.
  */
 public final class Memory {
+
+    /** Only tells how firmly the bands of an earlier column were expected, which nothing here hangs on. */
+    private static final double UNCERTAINTY_OF_ONE_STRIP = 0.02;
 
     private final Map<Key, List<RememberedSpot>> spots = new TreeMap<>();
     private final Map<String, Eluent> eluents = new TreeMap<>();
@@ -44,18 +50,26 @@ public final class Memory {
     }
 
     /**
-     * Where one spot lay.
+     * Where one spot lay, or where a strip would have shown what a column did.
      *
-     * @param shared whether it shared its spot with other dyes
+     * @param how what is to be known of it beside its place; empty for a spot of its own on a strip
      */
-    record RememberedSpot(LocalDate date, String mixture, double retardationFactor, boolean shared, Place place) {}
+    record RememberedSpot(LocalDate date, String mixture, double retardationFactor, String how, Place place) {}
 
     private Memory() {}
 
-    /** @param entries of a notebook, in any order */
-    public static Memory of(List<Entry> entries) {
+    /**
+     * @param entries of a notebook, in any order
+     * @param runs how surely the things of a finished column are known
+     */
+    public static Memory of(List<Entry> entries, RunTolerances runs) {
         Memory memory = new Memory();
-        entries.forEach(memory::keep);
+        for (Entry entry : entries) {
+            memory.keep(entry);
+            if (entry.run().isPresent() && entry.column().isPresent()) {
+                memory.keepColumn(entry, entry.column().get(), runs);
+            }
+        }
         memory.spots
                 .values()
                 .forEach(several ->
@@ -79,10 +93,43 @@ public final class Memory {
                                         entry.date(),
                                         entry.strips().mixture(),
                                         where.getAsDouble(),
-                                        spot.dyes().size() > 1,
+                                        spot.dyes().size() > 1 ? "sharing its spot" : "",
                                         spot.place())));
             }
         }
+    }
+
+    /** k of a dye that left whole, from a run of which nothing went wrong, counts as one strip of that day. */
+    private void keepColumn(Entry entry, Case column, RunTolerances runs) {
+        RunTeaches taught = RunTeaches.of(RunOutcome.of(
+                column, entry.run().orElseThrow(), runs, (dye, eluent) -> onItsStrips(entry, dye, eluent)));
+        if (taught.isDoubtful()) {
+            return;
+        }
+        taught.retentions().stream()
+                .filter(retention -> retention.bound() == Bound.ABOUT)
+                .forEach(retention -> {
+                    eluents.putIfAbsent(retention.eluent().name(), retention.eluent());
+                    spots.computeIfAbsent(
+                                    Key.of(retention.dye(), retention.eluent(), taught.phase()),
+                                    key -> new ArrayList<>())
+                            .add(new RememberedSpot(
+                                    entry.date(),
+                                    entry.strips().mixture(),
+                                    retention.retardation().value(),
+                                    "from k on a finished column",
+                                    entry.run().orElseThrow().place()));
+                });
+    }
+
+    private static Optional<RetardationFactor> onItsStrips(Entry entry, Dye dye, Eluent eluent) {
+        return entry.strips().strips().stream()
+                .filter(strip ->
+                        strip.eluent().equals(eluent) && strip.mishaps().isEmpty() && isSound(dye, strip))
+                .flatMap(strip -> strip.spotOf(dye).stream()
+                        .flatMapToDouble(spot -> retardationFactor(spot, strip).stream())
+                        .mapToObj(value -> new RetardationFactor(value, UNCERTAINTY_OF_ONE_STRIP)))
+                .findFirst();
     }
 
     private static boolean isSound(Dye dye, Strip strip) {

@@ -114,7 +114,7 @@ public record Recollection(
                 .limit(MOST_SHOWN)
                 .forEach(spot -> grounds.add(new Reason.Observed(
                         dye + " at Rf " + Numbers.fixed(spot.retardationFactor(), 2) + " in " + eluent + " on "
-                                + spot.date() + (spot.shared() ? ", sharing its spot" : ""),
+                                + spot.date() + (spot.how().isEmpty() ? "" : ", " + spot.how()),
                         spot.place())));
         String more = spots.size() > MOST_SHOWN ? "; the first " + MOST_SHOWN + " strips are shown" : "";
         return new Reason.Calculated(

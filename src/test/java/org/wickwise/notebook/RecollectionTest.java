@@ -3,6 +3,7 @@ package org.wickwise.notebook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -25,6 +26,7 @@ import org.wickwise.substance.Eluent;
 class RecollectionTest {
 
     private static final Scatter USUAL = new Scatter(0.02, 0.1);
+    private static final RunTolerances RUNS = RunTolerances.of(Shipped.bench().judge()::limit);
     private static final LocalDate FIRST = LocalDate.of(2025, 11, 4);
 
     /** Class readings with one that does not belong, check value CV-113: median 0.355. */
@@ -119,7 +121,7 @@ class RecollectionTest {
                   - {solvent: ethanol, front mm: 70, travel mm: {Straw: 70, rust: 70, teal: 20}, went wrong: [origin under the solvent]}
                 """,
                 Shipped.data());
-        Memory memory = Memory.of(List.of(entry));
+        Memory memory = Memory.of(List.of(entry), RUNS);
         List<Dye> dyes = entry.strips().dyes();
         Eluent ethanol = entry.strips().strips().get(0).eluent();
         assertThat(memory.of(dyes.get(0), ethanol, entry.strips().phase(), USUAL))
@@ -136,6 +138,23 @@ class RecollectionTest {
         assertThat(memory.of(small, ethanol, entry.strips().phase(), USUAL)).isPresent();
     }
 
+    @Test
+    void a_finished_column_is_remembered_where_it_tells_k() {
+        Entry run = EntryReader.read(Path.of("docs/examples/ferry-ink-run.yaml"), Shipped.data());
+        Memory memory = Memory.of(List.of(run), RUNS);
+        Dye rust = run.strips().dyes().stream()
+                .filter(dye -> dye.name().equals("rust"))
+                .findFirst()
+                .orElseThrow();
+        Eluent ethylAcetate =
+                Eluent.neat(Shipped.data().solvent("ethyl acetate").orElseThrow());
+        Recollection known =
+                memory.of(rust, ethylAcetate, run.strips().phase(), USUAL).orElseThrow();
+        assertThat(known.strips()).isEqualTo(2);
+        assertThat(known.highest()).as("k 1.1 on the column is Rf 0.48").isEqualTo(0.48, within(0.02));
+        assertThat(known.reason().grounds().toString()).contains("from k on a finished column");
+    }
+
     private static double ofClass(double truth, Random random) {
         double rm = Math.log10(1 / truth - 1) + 0.1 * random.nextGaussian();
         return 1 / (1 + Math.pow(10, rm));
@@ -147,7 +166,7 @@ class RecollectionTest {
 
     private static List<Memory.RememberedSpot> day(int later, double... values) {
         return DoubleStream.of(values)
-                .mapToObj(value -> new Memory.RememberedSpot(FIRST.plusDays(later), "ink", value, false, dye().place()))
+                .mapToObj(value -> new Memory.RememberedSpot(FIRST.plusDays(later), "ink", value, "", dye().place()))
                 .toList();
     }
 
