@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.hipparchus.stat.descriptive.rank.Median;
 import org.wickwise.lesson.GroupOutcome.PooledReading;
 import org.wickwise.reason.Reason;
@@ -54,8 +56,9 @@ record PooledRetardation(
                         : byGroup.size() >= FEWEST
                                 ? suspect(byGroup, limits.get("false alarm rate of the Grubbs test"))
                                 : List.of();
+        Set<String> groupsFarOut = farOut.stream().map(FarOut::group).collect(Collectors.toSet());
         List<RetardationFactor> kept = byGroup.stream()
-                .filter(one -> farOut.stream().noneMatch(out -> out.group().equals(one.group())))
+                .filter(one -> !groupsFarOut.contains(one.group()))
                 .map(one -> one.reading().factor())
                 .toList();
         List<double[]> repeated = byGroup.stream()
@@ -80,9 +83,11 @@ record PooledRetardation(
     private static List<FarOut> farFromTheMedian(List<Of> byGroup, Limit limit) {
         List<Double> values = byGroup.stream().map(Of::value).toList();
         List<FarOut> found = new ArrayList<>();
+        Outliers.Robust ofAll =
+                Outliers.robust(values, byGroup.get(0).reading().factor().uncertainty());
         for (Of one : byGroup) {
             Outliers.Robust robust =
-                    Outliers.robust(values, one.reading().factor().uncertainty());
+                    ofAll.withLeastScatter(one.reading().factor().uncertainty());
             double times = Numbers.steady(Math.abs(robust.modifiedZ(one.value())));
             if (times > limit.value()) {
                 String words = "Rf " + Numbers.fixed(one.value(), 2) + " lies " + Numbers.fixed(times, 1)

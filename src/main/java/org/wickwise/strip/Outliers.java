@@ -105,6 +105,12 @@ public final class Outliers {
                     ? distance / scatter
                     : MODIFIED_Z * distance / medianDeviation;
         }
+
+        /** The same values for a reading whose ruler makes this scatter of equal strips, above 0 where the MAD is 0. */
+        public Robust withLeastScatter(double leastScatter) {
+            return new Robust(
+                    median, medianDeviation, some(Math.max(leastScatter, OF_NORMAL_VALUES * medianDeviation)));
+        }
     }
 
     /**
@@ -122,7 +128,7 @@ public final class Outliers {
                 .evaluate(Arrays.stream(numbers)
                         .map(value -> Math.abs(value - median))
                         .toArray());
-        return new Robust(median, deviation, some(Math.max(leastScatter, OF_NORMAL_VALUES * deviation)));
+        return new Robust(median, deviation, leastScatter).withLeastScatter(leastScatter);
     }
 
     private static double some(double scatter) {
