@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -26,7 +27,7 @@ import org.wickwise.text.YamlFile;
 @State(Scope.Benchmark)
 public class ForecastBenchmark {
 
-    private static final Scatter USUAL = new Scatter(0.02, 0.1);
+    private static final Scatter USUAL = new Scatter(0.02, 0.1, List.of());
 
     @Param({"50", "500", "5000"})
     private int entries;
@@ -85,9 +86,9 @@ public class ForecastBenchmark {
     /** From the folder to the plan. */
     @Benchmark
     public Plan forecast() {
-        Memory memory =
-                Memory.of(Notebook.in(folder).contents(bench.data()).entries(), RunTolerances.of(bench.judge()::limit));
-        Recall recall = Recall.of(written, memory, USUAL, Place.wholeFile(folder.toString()));
+        Memory memory = Memory.of(
+                Notebook.in(folder).contents(bench.data()).entries(), USUAL, RunTolerances.of(bench.judge()::limit));
+        Recall recall = Recall.of(written, memory, Place.wholeFile(folder.toString()));
         Plan plan = ForecastLines.forecast(recall, bench.judge(), planner);
         if (plan.isRefusal()) {
             throw new IllegalStateException("a forecast from these strips has a plan");

@@ -7,7 +7,6 @@ import org.wickwise.lesson.LaidOutLesson;
 import org.wickwise.lesson.Lesson;
 import org.wickwise.lesson.LessonReader;
 import org.wickwise.notebook.Notebook;
-import org.wickwise.plan.ForecastLines;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.rulebook.Rulebook;
@@ -18,23 +17,9 @@ import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** What every question about a lesson takes: the lesson, the plan its groups follow, the rules and the form of the answer. */
 final class LessonAsked {
-
-    @Parameters(
-            index = "0",
-            paramLabel = "LESSON",
-            description = "the lesson file; a case file is a lesson of one group")
-    private Path lessonFile;
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "LABEL",
-            description = "the label of a line, to see its reason as a tree")
-    private Optional<String> label;
 
     @Option(
             names = "--notebook",
@@ -42,22 +27,15 @@ final class LessonAsked {
             description = "the folder of the notebook from which to forecast the plan of a lesson without strips")
     private Optional<Path> notebook;
 
-    @Option(
-            names = "--as",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "the form of the answer: ${COMPLETION-CANDIDATES} (default: text)")
-    private Form form;
-
     @Mixin
-    private OwnRulesOption rules;
+    private AnswerAsked answer;
 
     /** The lesson with its plan, and the rules both were judged by. */
     record Asked(LaidOutLesson laidOut, Rulebook rulebook) {}
 
     /** The lesson file as it was named, or the one of that name beside the program. */
     Path file() {
-        return Workbench.named(lessonFile);
+        return answer.file();
     }
 
     /**
@@ -70,25 +48,21 @@ final class LessonAsked {
         Lesson lesson = LessonReader.read(file(), data);
         if (lesson.basis().strips().isEmpty() && notebook.isEmpty()) {
             throw new ProblemsFound(List.of(new Problem(
-                    Place.wholeFile(lessonFile.toString()),
+                    Place.wholeFile(answer.named().toString()),
                     "this lesson has no strips, so there is no plan to reckon from",
                     "`strips`, or a notebook with earlier ones",
-                    "add --notebook FOLDER, and look first at what `forecast " + lessonFile
+                    "add --notebook FOLDER, and look first at what `forecast " + answer.named()
                             + " --notebook FOLDER` makes of it")));
         }
-        Desk desk = Workbench.deskFor(lesson.basis(), data, rules.folder());
-        Plan plan = lesson.basis().strips().isEmpty() ? forecast(lesson, desk) : desk.plan();
+        Desk desk = Workbench.deskFor(lesson.basis(), data, answer.ownRules());
+        Plan plan = lesson.basis().strips().isEmpty()
+                ? Remembering.forecast(desk, Notebook.in(Workbench.named(notebook.orElseThrow())))
+                : desk.plan();
         return new Asked(new LaidOutLesson(lesson, plan, data), desk.judge().rulebook());
-    }
-
-    private Plan forecast(Lesson lesson, Desk desk) {
-        Notebook earlier = Notebook.in(Workbench.named(notebook.orElseThrow()));
-        return ForecastLines.forecast(
-                Remembering.of(lesson.basis(), earlier, desk.judge(), desk.data()), desk.judge(), desk.planner());
     }
 
     /** Prints the lines, or the one that is asked about with its reason, and ends the command. */
     int answered(String title, List<PlanLine> lines, CommandSpec spec) {
-        return Printed.ending(Printed.linesOrOne(title, lines, label, lessonFile, form), spec);
+        return Printed.ending(answer.lines(title, lines), spec);
     }
 }

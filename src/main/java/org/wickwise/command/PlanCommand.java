@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.wickwise.notebook.Notebook;
-import org.wickwise.notebook.Recall;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.SurpriseLines;
 import picocli.CommandLine.Command;
@@ -70,7 +69,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private static Plan remembering(Desk desk, Path folder) {
         Plan plan = desk.plan();
-        Recall recall = Remembering.of(desk.written(), Notebook.in(Workbench.named(folder)), desk.judge(), desk.data());
-        return plan.with(SurpriseLines.of(plan.judgement(), recall));
+        return plan.with(
+                SurpriseLines.of(plan.judgement(), Remembering.of(desk, Notebook.in(Workbench.named(folder)))));
     }
 }

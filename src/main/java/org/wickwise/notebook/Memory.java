@@ -28,9 +28,6 @@ import org.wickwise.text.Place;
  */
 public final class Memory {
 
-    /** Only tells how firmly the bands of an earlier column were expected, which nothing here hangs on. */
-    private static final double UNCERTAINTY_OF_ONE_STRIP = 0.02;
-
     private final Map<Key, List<RememberedSpot>> spots = new TreeMap<>();
     private final Map<String, Eluent> eluents = new TreeMap<>();
 
@@ -56,14 +53,19 @@ public final class Memory {
      */
     record RememberedSpot(LocalDate date, String mixture, double retardationFactor, String how, Place place) {}
 
-    private Memory() {}
+    private final Scatter usual;
+
+    private Memory(Scatter usual) {
+        this.usual = usual;
+    }
 
     /**
      * @param entries of a notebook, in any order
+     * @param usual how far strips scatter
      * @param runs how surely the things of a finished column are known
      */
-    public static Memory of(List<Entry> entries, RunTolerances runs) {
-        Memory memory = new Memory();
+    public static Memory of(List<Entry> entries, Scatter usual, RunTolerances runs) {
+        Memory memory = new Memory(usual);
         for (Entry entry : entries) {
             memory.keep(entry);
             if (entry.run().isPresent() && entry.column().isPresent()) {
@@ -122,13 +124,13 @@ public final class Memory {
                 });
     }
 
-    private static Optional<RetardationFactor> onItsStrips(Entry entry, Dye dye, Eluent eluent) {
+    private Optional<RetardationFactor> onItsStrips(Entry entry, Dye dye, Eluent eluent) {
         return entry.strips().strips().stream()
                 .filter(strip ->
                         strip.eluent().equals(eluent) && strip.mishaps().isEmpty() && isSound(dye, strip))
                 .flatMap(strip -> strip.spotOf(dye).stream()
                         .flatMapToDouble(spot -> retardationFactor(spot, strip).stream())
-                        .mapToObj(value -> new RetardationFactor(value, UNCERTAINTY_OF_ONE_STRIP)))
+                        .mapToObj(value -> new RetardationFactor(value, usual.withinAClass())))
                 .findFirst();
     }
 
@@ -161,7 +163,7 @@ public final class Memory {
     }
 
     /** What is remembered of a dye there, robustly put together; empty when nothing is. */
-    public Optional<Recollection> of(Dye dye, Eluent eluent, StationaryPhase phase, Scatter usual) {
+    public Optional<Recollection> of(Dye dye, Eluent eluent, StationaryPhase phase) {
         List<RememberedSpot> several = spots.getOrDefault(Key.of(dye, eluent, phase), List.of());
         return several.isEmpty() ? Optional.empty() : Optional.of(Recollection.of(dye, eluent, several, usual));
     }

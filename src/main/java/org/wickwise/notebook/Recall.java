@@ -25,13 +25,13 @@ public record Recall(Case withMemory, List<Recollection> recollections) {
         recollections = List.copyOf(recollections);
     }
 
-    public static Recall of(Case written, Memory memory, Scatter usual, Place notebook) {
+    public static Recall of(Case written, Memory memory, Place notebook) {
         Set<Eluent> run = written.strips().stream().map(Strip::eluent).collect(Collectors.toSet());
         List<Strip> strips = new ArrayList<>(written.strips());
         List<Recollection> all = new ArrayList<>();
         for (Eluent eluent : memory.eluents(written.dyes(), written.column().phase())) {
             List<Recollection> there = written.dyes().stream()
-                    .flatMap(dye -> memory.of(dye, eluent, written.column().phase(), usual).stream())
+                    .flatMap(dye -> memory.of(dye, eluent, written.column().phase()).stream())
                     .toList();
             all.addAll(there);
             if (!run.contains(eluent)) {

@@ -74,7 +74,7 @@ public record Recollection(
                 all.get(0),
                 all.get(all.size() - 1),
                 mixtures,
-                reason(dye, eluent, value, spots, days, within, between));
+                reason(dye, eluent, value, spots, days, within, between, usual));
     }
 
     private static double within(Map<LocalDate, List<Double>> byDay, double usual) {
@@ -108,7 +108,8 @@ public record Recollection(
             List<RememberedSpot> spots,
             int days,
             double within,
-            double between) {
+            double between,
+            Scatter usual) {
         List<Reason> grounds = new ArrayList<>();
         spots.stream()
                 .limit(MOST_SHOWN)
@@ -116,6 +117,7 @@ public record Recollection(
                         dye + " at Rf " + Numbers.fixed(spot.retardationFactor(), 2) + " in " + eluent + " on "
                                 + spot.date() + (spot.how().isEmpty() ? "" : ", " + spot.how()),
                         spot.place())));
+        grounds.addAll(usual.reasons());
         String more = spots.size() > MOST_SHOWN ? "; the first " + MOST_SHOWN + " strips are shown" : "";
         return new Reason.Calculated(
                 "Rf of " + dye + " in " + eluent + " is remembered as " + value.shown() + " from "

@@ -170,7 +170,7 @@ public final class ForecastLines {
     }
 
     private void strip(Eluent eluent, Plan plan) {
-        Limit front = judgement.limits().get("usual front");
+        Limit front = judgement.limits().get("front of an unrun strip");
         List<Reason> grounds = new ArrayList<>(List.of(front.reason()));
         List<String> words = new ArrayList<>();
         for (Dye dye : judgement.judged().dyes()) {

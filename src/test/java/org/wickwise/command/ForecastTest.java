@@ -45,7 +45,8 @@ class ForecastTest {
                 CommandLineRun.of("forecast", withoutStrips(""), "memory-ethyl-acetate", "--notebook", NOTEBOOK);
         assertThat(run.out())
                 .contains("median of the days' medians", "2025-11-04-cancelling-ink-group-1.yaml:")
-                .contains("rust at Rf 0.39 in ethyl acetate on 2025-11-04");
+                .contains("rust at Rf 0.39 in ethyl acetate on 2025-11-04")
+                .contains("the scatter between classes is 0.1 RM");
     }
 
     @Test

@@ -25,7 +25,7 @@ import org.wickwise.substance.Eluent;
 /** What earlier strips say of the next one. The readings are invented where no source stands beside them. */
 class RecollectionTest {
 
-    private static final Scatter USUAL = new Scatter(0.02, 0.1);
+    private static final Scatter USUAL = new Scatter(0.02, 0.1, List.of());
     private static final RunTolerances RUNS = RunTolerances.of(Shipped.bench().judge()::limit);
     private static final LocalDate FIRST = LocalDate.of(2025, 11, 4);
 
@@ -44,7 +44,7 @@ class RecollectionTest {
         Recollection known = remembered(day(0, 0.33, 0.35, 0.36, 0.34, 0.37));
         assertThat(known.retardationFactor().value()).isEqualTo(0.350, within(1e-9));
         double withoutClasses = Recollection.of(
-                        dye(), eluent(), day(0, 0.33, 0.35, 0.36, 0.34, 0.37), new Scatter(0.02, 1e-9))
+                        dye(), eluent(), day(0, 0.33, 0.35, 0.36, 0.34, 0.37), new Scatter(0.02, 1e-9, List.of()))
                 .retardationFactor()
                 .uncertainty();
         assertThat(withoutClasses).isBetween(0.0135, 0.0185);
@@ -121,35 +121,33 @@ class RecollectionTest {
                   - {solvent: ethanol, front mm: 70, travel mm: {Straw: 70, rust: 70, teal: 20}, went wrong: [origin under the solvent]}
                 """,
                 Shipped.data());
-        Memory memory = Memory.of(List.of(entry), RUNS);
+        Memory memory = Memory.of(List.of(entry), USUAL, RUNS);
         List<Dye> dyes = entry.strips().dyes();
         Eluent ethanol = entry.strips().strips().get(0).eluent();
-        assertThat(memory.of(dyes.get(0), ethanol, entry.strips().phase(), USUAL))
-                .hasValueSatisfying(straw -> {
-                    assertThat(straw.strips()).isEqualTo(1);
-                    assertThat(straw.retardationFactor().value()).isEqualTo(0.5);
-                });
+        assertThat(memory.of(dyes.get(0), ethanol, entry.strips().phase())).hasValueSatisfying(straw -> {
+            assertThat(straw.strips()).isEqualTo(1);
+            assertThat(straw.retardationFactor().value()).isEqualTo(0.5);
+        });
         Dye teal = dyes.stream()
                 .filter(dye -> dye.name().equals("teal"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(memory.of(teal, ethanol, entry.strips().phase(), USUAL)).isEmpty();
+        assertThat(memory.of(teal, ethanol, entry.strips().phase())).isEmpty();
         Dye small = new Dye("straw".toLowerCase(Locale.ROOT), teal.dyeClass(), "", teal.place());
-        assertThat(memory.of(small, ethanol, entry.strips().phase(), USUAL)).isPresent();
+        assertThat(memory.of(small, ethanol, entry.strips().phase())).isPresent();
     }
 
     @Test
     void a_finished_column_is_remembered_where_it_tells_k() {
         Entry run = EntryReader.read(Path.of("docs/examples/ferry-ink-run.yaml"), Shipped.data());
-        Memory memory = Memory.of(List.of(run), RUNS);
+        Memory memory = Memory.of(List.of(run), USUAL, RUNS);
         Dye rust = run.strips().dyes().stream()
                 .filter(dye -> dye.name().equals("rust"))
                 .findFirst()
                 .orElseThrow();
         Eluent ethylAcetate =
                 Eluent.neat(Shipped.data().solvent("ethyl acetate").orElseThrow());
-        Recollection known =
-                memory.of(rust, ethylAcetate, run.strips().phase(), USUAL).orElseThrow();
+        Recollection known = memory.of(rust, ethylAcetate, run.strips().phase()).orElseThrow();
         assertThat(known.strips()).isEqualTo(2);
         assertThat(known.highest()).as("k 1.1 on the column is Rf 0.48").isEqualTo(0.48, within(0.02));
         assertThat(known.reason().grounds().toString()).contains("from k on a finished column");
