@@ -1,6 +1,7 @@
 package org.wickwise.text;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
@@ -45,5 +46,20 @@ public final class Problems {
                 .distinct()
                 .sorted(Comparator.comparing(Problem::place))
                 .toList());
+    }
+
+    /**
+     * Reports a word that is none of the known ones; an empty word was reported as missing.
+     *
+     * @param isNo "no family of solvents"
+     */
+    public void expectOneOf(Place place, String written, String isNo, Collection<String> known) {
+        if (!written.isEmpty() && !known.contains(written)) {
+            add(
+                    place,
+                    "`" + written + "` is " + isNo,
+                    "one of " + String.join(", ", known.stream().sorted().toList()),
+                    NearMiss.suggestion(written, known, List.of()));
+        }
     }
 }
