@@ -18,12 +18,12 @@ import org.wickwise.text.Words;
 /** Strips, jars, columns and what fills them, tubes and flasks. */
 final class EquipmentLines {
 
-    private static final String SPARE_STRIPS = "spare strips";
-    private static final String IN_A_JAR = "strips in a jar";
+    private static final String SPARE_STRIPS = "reserve of strips";
+    private static final String IN_A_JAR = "number of strips in a jar";
     private static final String SAND = "layer of sand";
     private static final String SAND_DENSITY = "density of sand";
-    private static final String SPARE_ADSORBENT = "spare adsorbent";
-    private static final String SPARE_TUBES = "spare tubes";
+    private static final String SPARE_ADSORBENT = "reserve of adsorbent";
+    private static final String SPARE_TUBES = "reserve of tubes";
 
     private final LaidOutLesson laidOut;
     private final ColumnSizes sizes;

@@ -16,7 +16,7 @@ import org.wickwise.text.Place;
 public final class FrontWatch {
 
     static final String SHARE = "share of the way at which to look";
-    static final String MINUTES_BEFORE = "minutes before the end to look";
+    static final String MINUTES_BEFORE = "time before the end to look";
     private static final String DIVISION = "usual ruler division";
 
     private FrontWatch() {}

@@ -37,9 +37,9 @@ final class LiquidUses {
         if (eluents.isEmpty()) {
             return;
         }
-        double strips = (double) laidOut.stripsOfAGroup() / eluents.size() * laidOut.timesWith("spare strips");
+        double strips = (double) laidOut.stripsOfAGroup() / eluents.size() * laidOut.timesWith("reserve of strips");
         double filling = laidOut.value("jar filling");
-        double inAJar = laidOut.value("strips in a jar");
+        double inAJar = laidOut.value("number of strips in a jar");
         String formula = "strips with spare ones / strips in a jar x jar filling: " + Numbers.plain(strips, 2) + " / "
                 + Numbers.plain(inAJar, 1) + " x " + Numbers.plain(filling, 1);
         for (Eluent eluent : eluents) {
@@ -50,8 +50,8 @@ final class LiquidUses {
                     formula,
                     List.of(
                             laidOut.stripsStated(),
-                            laidOut.limit("spare strips").reason(),
-                            laidOut.limit("strips in a jar").reason(),
+                            laidOut.limit("reserve of strips").reason(),
+                            laidOut.limit("number of strips in a jar").reason(),
                             laidOut.limit("jar filling").reason()));
         }
     }
