@@ -7,6 +7,7 @@ import org.wickwise.notebook.NotWritten;
 import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
@@ -25,7 +26,7 @@ import picocli.CommandLine.ScopeType;
             "3:no plan is sound; the refusal says why and what to try next"
         },
         footer = {"", "Begin with: wickwise plan docs/examples/ferry-ink.yaml"})
-public final class WickwiseCommand implements Runnable {
+public final class WickwiseCommand implements Runnable, IExecutionExceptionHandler {
 
     /** In the order of the help. */
     private static final List<Class<?>> COMMANDS = List.of(
@@ -77,11 +78,13 @@ public final class WickwiseCommand implements Runnable {
     private static CommandLine commandLine(List<Class<?>> commands) {
         WickwiseCommand command = new WickwiseCommand();
         command.line = new CommandLine(command);
-        commands.forEach(command.line::addSubcommand);
+        for (Class<?> type : commands) {
+            command.line.addSubcommand(type);
+        }
         command.line.setCaseInsensitiveEnumValuesAllowed(true);
         command.line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         command.line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
-        command.line.setExecutionExceptionHandler(command::told);
+        command.line.setExecutionExceptionHandler(command);
         return command.line;
     }
 
@@ -90,7 +93,8 @@ public final class WickwiseCommand implements Runnable {
         line.usage(line.getOut());
     }
 
-    private int told(Exception exception, CommandLine where, ParseResult parsed) throws Exception {
+    @Override
+    public int handleExecutionException(Exception exception, CommandLine where, ParseResult parsed) throws Exception {
         if (exception instanceof ProblemsFound problems) {
             where.getErr().println(problems.getMessage());
             int count = problems.problems().size();

@@ -116,7 +116,7 @@ final class SentenceReader {
                 said.slots().get(slot),
                 misfit.found() + " in the sentence `" + said.written() + "`",
                 misfit.expected(),
-                misfit.wayOut());
+                misfit.wayOut().get());
     }
 
     private void reportUnknown(Scalar text, boolean concluding) {

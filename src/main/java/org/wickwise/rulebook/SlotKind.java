@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.wickwise.text.NearMiss;
@@ -46,8 +47,9 @@ sealed interface SlotKind {
      * A text that does not belong into a slot.
      *
      * @param found what stands there, in words
+     * @param wayOut looked for only when it is told: another sentence may fit
      */
-    record Misfit(RuleTrouble trouble, String found, String expected, String wayOut) {}
+    record Misfit(RuleTrouble trouble, String found, String expected, Supplier<String> wayOut) {}
 
     /** A capital letter that stands for a thing of the case. */
     record Letter(String name) implements SlotKind {
@@ -67,7 +69,7 @@ sealed interface SlotKind {
                             RuleTrouble.UNKNOWN_WORD,
                             "`" + text + "`",
                             "a capital letter that stands for a " + name,
-                            "write one capital letter"));
+                            () -> "write one capital letter"));
         }
     }
 
@@ -87,7 +89,7 @@ sealed interface SlotKind {
                             RuleTrouble.UNKNOWN_WORD,
                             "`" + text + "`",
                             "a " + name.toLowerCase(Locale.ROOT) + ": " + String.join(", ", words),
-                            NearMiss.suggestion(text, words)));
+                            () -> NearMiss.suggestion(text, words)));
         }
     }
 
@@ -153,7 +155,7 @@ sealed interface SlotKind {
                         RuleTrouble.UNKNOWN_LIMIT,
                         "no limit is called `" + limitName + "`",
                         "a limit of rules/limits.yaml, or " + inWords(),
-                        NearMiss.suggestion(limitName, new TreeSet<>(limits.keySet()))));
+                        () -> NearMiss.suggestion(limitName, new TreeSet<>(limits.keySet()))));
             }
             return limit.unit().equals(limitUnit)
                     ? Optional.empty()
@@ -161,14 +163,17 @@ sealed interface SlotKind {
                             RuleTrouble.WRONG_UNIT,
                             "the " + limitName + " is in " + limit.unit(),
                             inWords(),
-                            "name a limit of that unit, or write a number"));
+                            () -> "name a limit of that unit, or write a number"));
         }
 
         private Optional<Misfit> misfitOfNumber(String text) {
             Matcher number = NUMBER.matcher(text);
             if (!number.matches()) {
                 return Optional.of(new Misfit(
-                        RuleTrouble.UNKNOWN_WORD, "`" + text + "`", inWords(), "write a plain number such as 12.5"));
+                        RuleTrouble.UNKNOWN_WORD,
+                        "`" + text + "`",
+                        inWords(),
+                        () -> "write a plain number such as 12.5"));
             }
             Optional<String> written = Optional.ofNullable(number.group(2));
             if (written.isEmpty() ? needsUnit : !written.get().equals(unit)) {
@@ -176,7 +181,7 @@ sealed interface SlotKind {
                         RuleTrouble.WRONG_UNIT,
                         written.map(found -> "`" + text + "` is in " + found).orElse("`" + text + "` has no unit"),
                         inWords(),
-                        "write `" + (number.group(1) + " " + unit).strip() + "` if that is meant"));
+                        () -> "write `" + (number.group(1) + " " + unit).strip() + "` if that is meant"));
             }
             double value = Double.parseDouble(number.group(1));
             return value >= lowest && value <= highest
@@ -185,7 +190,7 @@ sealed interface SlotKind {
                             RuleTrouble.OUT_OF_RANGE,
                             "`" + text + "`",
                             inWords() + " from " + Numbers.plain(lowest, 0) + " to " + Numbers.plain(highest, 0),
-                            "write a number of that range"));
+                            () -> "write a number of that range"));
         }
 
         private String inWords() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
@@ -21,6 +22,8 @@ final class SolventFiles {
     private static final Set<String> CONFIDENCES = Set.of("two sources", "one source", "memory");
     private static final Set<String> VALUE_KEYS =
             Set.of("value", "unit", "condition", "sources", "confidence", "use", "chosen because", "not used because");
+
+    private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
     private final Map<String, String> citations;
     private final Map<String, String> unitOfProperty;
@@ -173,6 +176,6 @@ final class SolventFiles {
     }
 
     private static OptionalDouble numberOf(String text) {
-        return text.matches("-?\\d+(\\.\\d+)?") ? OptionalDouble.of(Double.parseDouble(text)) : OptionalDouble.empty();
+        return NUMBER.matcher(text).matches() ? OptionalDouble.of(Double.parseDouble(text)) : OptionalDouble.empty();
     }
 }

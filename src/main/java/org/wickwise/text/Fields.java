@@ -25,6 +25,7 @@ public final class Fields {
 
     private static final Set<String> YES = Set.of("yes", "true");
     private static final Set<String> NO = Set.of("no", "false");
+    private static final Pattern NUMBER = Pattern.compile("[-+0-9.eE]+");
 
     private final Mapping mapping;
     private final String what;
@@ -156,7 +157,7 @@ public final class Fields {
     public OptionalDouble numberIn(Scalar scalar) {
         try {
             double number = Double.parseDouble(scalar.text());
-            if (Double.isFinite(number) && scalar.text().matches("[-+0-9.eE]+")) {
+            if (Double.isFinite(number) && NUMBER.matcher(scalar.text()).matches()) {
                 return OptionalDouble.of(number);
             }
         } catch (NumberFormatException e) {

@@ -3,7 +3,6 @@ package org.wickwise.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /** Numbers as every reader of a report sees them, whatever the machine's locale. */
 public final class Numbers {
@@ -23,7 +22,9 @@ public final class Numbers {
 
     /** With exactly so many decimals, point as separator. */
     public static String fixed(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     /** With at most so many decimals, without trailing zeros. */
