@@ -7,7 +7,6 @@ import org.wickwise.notebook.NotWritten;
 import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
@@ -26,7 +25,7 @@ import picocli.CommandLine.ScopeType;
             "3:no plan is sound; the refusal says why and what to try next"
         },
         footer = {"", "Begin with: wickwise plan docs/examples/ferry-ink.yaml"})
-public final class WickwiseCommand implements Runnable, IExecutionExceptionHandler {
+public final class WickwiseCommand implements Runnable {
 
     /** In the order of the help. */
     private static final List<Class<?>> COMMANDS = List.of(
@@ -78,13 +77,11 @@ public final class WickwiseCommand implements Runnable, IExecutionExceptionHandl
     private static CommandLine commandLine(List<Class<?>> commands) {
         WickwiseCommand command = new WickwiseCommand();
         command.line = new CommandLine(command);
-        for (Class<?> type : commands) {
-            command.line.addSubcommand(type);
-        }
+        commands.forEach(command.line::addSubcommand);
         command.line.setCaseInsensitiveEnumValuesAllowed(true);
         command.line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         command.line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
-        command.line.setExecutionExceptionHandler(command);
+        command.line.setExecutionExceptionHandler(command::told);
         return command.line;
     }
 
@@ -93,8 +90,7 @@ public final class WickwiseCommand implements Runnable, IExecutionExceptionHandl
         line.usage(line.getOut());
     }
 
-    @Override
-    public int handleExecutionException(Exception exception, CommandLine where, ParseResult parsed) throws Exception {
+    private int told(Exception exception, CommandLine where, ParseResult parsed) throws Exception {
         if (exception instanceof ProblemsFound problems) {
             where.getErr().println(problems.getMessage());
             int count = problems.problems().size();
