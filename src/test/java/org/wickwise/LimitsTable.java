@@ -65,7 +65,7 @@ public final class LimitsTable {
         return rows().stream().filter(row -> !row.isOfARule()).toList();
     }
 
-    private static List<Row> rows() {
+    public static List<Row> rows() {
         try {
             return Files.readAllLines(TABLE).stream()
                     .skip(1)
