@@ -68,7 +68,7 @@ class LimitsTriedTest {
     /** What becomes of the example's conclusion when the number lies just below the limit, at it, and just above it. */
     private static Set<String> sides(ComparedNumber number, Judge judge) {
         Set<String> sides = new TreeSet<>();
-        for (RuleExample example : examples()) {
+        for (RuleExample example : Tried.EXAMPLES_OF_RULES) {
             if (example.rule().equals(number.rule().id())) {
                 Judgement written =
                         judged(example.fires(), judge, judge.rulebook().limits());
@@ -107,10 +107,6 @@ class LimitsTriedTest {
         return situation.run().isPresent()
                 ? judge.judge(situation.written(), situation.run().get(), limits)
                 : judge.judge(situation.written(), limits);
-    }
-
-    private static List<RuleExample> examples() {
-        return Tried.EXAMPLES_OF_RULES;
     }
 
     /** The shipped rules, and those that write a number themselves with limits of their own for all of their numbers. */
