@@ -49,6 +49,18 @@ class RuleCheckTest {
                 "program-text | '\"> System.exit(1)\"' | caution on handling | rules words",
                 "foreign-letter | D stаys in E | caution on handling about E | without copying",
                 "unknown-word | the column is silca | caution on handling | did you mean `silica`",
+                "unknown-sentence | E contains acetone | caution on handling about E | did you mean: `E contains the solvent acetone`?",
+                "unknown-sentence | E contains solvent of the family ketone | caution on handling about E | `E contains a solvent of the family ketone`?",
+                "unknown-sentence | a part of E has a boiling point under 45 degC | caution on handling about E | above 45 degC` or `a part of E has a boiling point below 45 degC`?",
+                "unknown-word | E contains a solvent of the family acetone | caution on handling about E | did you mean: `E contains the solvent acetone`?",
+                "unknown-sentence | E contains water or E is fit for this column | caution on handling about E | write a second rule",
+                "unknown-word | E contains a solvent of the family ketone and E is fit for this column | caution on handling about E | put a comma",
+                "unknown-word | the setting is not research. | caution on handling | leave the full stop out",
+                "unknown-word | E contains water | caution on gloves about E | take one of these",
+                "foreign-letter | S was run on another stationary phase than the column’s | caution on handling | write the plain sign '",
+                "foreign-letter | a part of E has a boiling point below 40 °C | caution on handling about E | `40 degC`",
+                "form | the Rf of D in E is above 0,5 | caution on handling about E | write `0.5`",
+                "wrong-unit | the Rf of D in E is above 50 % | caution on handling about E | write `0.5`",
                 "unknown-limit | D is ahead of F in E by at least the parting gab | caution on handling about E | `parting gap`",
                 "wrong-unit | a part of E has a boiling point below 40 mm | caution on handling about E | write `40 degC`",
                 "wrong-unit | a part of E has a boiling point below 40 | caution on handling about E | write `40 degC`",
@@ -82,6 +94,44 @@ class RuleCheckTest {
                 folder.resolve("hood.yaml"),
                 Files.readString(folder.resolve("hood.yaml")).replace("    when", "    in place of: hood\n    when"));
         assertThat(findings()).isEmpty();
+    }
+
+    @Test
+    void the_word_that_is_meant_is_marked_and_not_what_stands_behind_it() throws IOException {
+        rule("ours", "E contains water", "caution on gloves about E");
+        assertThat(findings()).extracting(Problem::words).containsExactly("gloves");
+        rule("ours", "the setting is not a school", "caution on handling");
+        assertThat(findings()).extracting(Problem::words).containsExactly("a school");
+    }
+
+    @Test
+    void a_name_with_blanks_or_capitals_is_offered_as_it_may_be_written() throws IOException {
+        rule("Our Rule", "E contains water", "caution on handling about E");
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("rule-name");
+            assertThat(problem.wayOut()).isEqualTo("call it `our-rule`");
+        });
+    }
+
+    @Test
+    void of_two_own_rules_with_one_name_the_place_of_the_first_is_told() throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Files.copy(folder.resolve("ours.yaml"), folder.resolve("theirs.yaml"));
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.found()).contains("the first stands in " + folder + "/ours.yaml:4");
+            assertThat(problem.wayOut()).isEqualTo("rename one of the two");
+        });
+    }
+
+    @Test
+    void a_word_in_braces_is_told_since_nobody_would_fill_it() throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Path file = folder.resolve("ours.yaml");
+        Files.writeString(file, Files.readString(file).replace("So we do it.", "Gloves with {solvent}, so {E}."));
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("unnamed-letter");
+            assertThat(problem.words()).isEqualTo("{solvent}");
+        });
     }
 
     @Test
