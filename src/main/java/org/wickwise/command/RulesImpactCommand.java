@@ -23,8 +23,10 @@ import picocli.CommandLine.Spec;
         description = "Says what your rules do to every known case before you plan with them.",
         footer = {
             "",
-            "Known cases are the shipped examples, the published cases and those of --cases. Cautions that",
-            "vanish come first; they have to be accepted with --cautions-may-vanish, or the exit code is 3."
+            "Known cases are the shipped examples, the published cases and those of",
+            "--cases. Cautions that vanish come first; they have to be accepted with",
+            "--cautions-may-vanish, or the exit code is 3. Nothing is kept of that: plans",
+            "are made with your rules either way."
         })
 final class RulesImpactCommand implements Callable<Integer> {
 

@@ -23,8 +23,9 @@ import picocli.CommandLine.Spec;
         description = "Tries the examples of rules: does each fire, and stay silent, where its example says so?",
         footer = {
             "",
-            "The examples of your own rules stand in FOLDER/examples. Without FOLDER the shipped",
-            "examples are tried. Of an example that does not hold the reason is printed as a tree."
+            "The examples of your own rules stand in FOLDER/examples. Without FOLDER the",
+            "shipped examples are tried. Of an example that does not hold the reason is",
+            "printed as a tree."
         })
 final class RulesTryCommand implements Callable<Integer> {
 
@@ -55,6 +56,9 @@ final class RulesTryCommand implements Callable<Integer> {
         if (examples == 0) {
             return "There are no examples in " + place + ". Write one for each rule: where it fires, where it stays"
                     + " silent.";
+        }
+        if (examples == 1) {
+            return failures == 0 ? "The one example holds." : "The one example does not hold.";
         }
         return failures == 0
                 ? "All " + examples + " examples hold."

@@ -10,6 +10,7 @@ import org.wickwise.rulebook.OwnRules.SwitchedOff;
 import org.wickwise.rulebook.RuleExample;
 import org.wickwise.rulebook.RulePage;
 import org.wickwise.rulebook.Rulebook;
+import org.wickwise.rulebook.Wishes.Wish;
 import org.wickwise.rulebook.WordsPage;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
@@ -116,7 +117,7 @@ public final class RuleBookText {
     private void preferences() {
         line("## Preferences");
         line("The first of these that tells two plans apart decides.");
-        list(book.wishes().chooseBy());
+        list(book.wishes().chooseBy().stream().map(Wish::criterion).toList());
     }
 
     private void switchedOff() {

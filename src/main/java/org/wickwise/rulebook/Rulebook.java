@@ -81,6 +81,28 @@ public record Rulebook(
         return ownFolder.map(own -> shipped.beside(own, data)).orElse(shipped);
     }
 
+    /**
+     * As {@link #read(Path, Optional, SolventData)}, but also where own rules would never come to an end: a book to look for
+     * mistakes in, and not to judge by.
+     *
+     * @throws ProblemsFound when a file is not as it has to be
+     */
+    public static Rulebook readToCheck(Path folder, Optional<Path> ownFolder, SolventData data) {
+        Rulebook shipped = read(folder, data);
+        return ownFolder.map(own -> shipped.besideToCheck(own, data)).orElse(shipped);
+    }
+
+    private Rulebook besideToCheck(Path folder, SolventData data) {
+        Problems problems = new Problems();
+        Rulebook together =
+                with(new OwnRulesReader(OwnFolder.at(folder), this, problems).read(new Vocabulary(sentences), data));
+        if (!problems.isEmpty()) {
+            SelfDenial.in(together).forEach(problems::add);
+        }
+        problems.throwIfAny();
+        return together;
+    }
+
     /** @throws ProblemsFound with every problem of the folder, also of rules that would never come to an end */
     Rulebook beside(Path folder, SolventData data) {
         Problems problems = new Problems();

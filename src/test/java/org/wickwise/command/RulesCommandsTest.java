@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wickwise.report.HtmlPage;
+import picocli.CommandLine;
 
 /** The commands about rules, as an instructor types them. */
 class RulesCommandsTest {
@@ -51,6 +54,30 @@ class RulesCommandsTest {
     }
 
     @Test
+    void the_check_says_what_it_looked_at() {
+        assertThat(CommandLineRun.of("rules", "check", OWN).out())
+                .contains("Nothing is wrong with " + OWN + ": 2 rules, 1 limit and 1 shipped rule switched off.");
+        assertThat(CommandLineRun.of("rules", "check", folder.toString()).out()).startsWith("Nothing stands in ");
+    }
+
+    @Test
+    void an_unknown_preference_is_told_in_ones_own_file_by_check_and_plan() throws IOException {
+        Path own = Files.writeString(folder.resolve("preferences.yaml"), "choose by:\n  - steps\n  - stepz\n");
+        CommandLineRun check = CommandLineRun.of("rules", "check", folder.toString());
+        assertThat(check.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(check.out()).startsWith(own + ":3: ").contains("did you mean `steps`?");
+        CommandLineRun plan = CommandLineRun.of("plan", "docs/examples/ferry-ink.yaml", "--rules", folder.toString());
+        assertThat(plan.err()).contains(own + ":3: `stepz` is no criterion");
+    }
+
+    @Test
+    void a_tab_moves_the_carets_with_the_line() throws IOException {
+        Files.writeString(folder.resolve("ours.yaml"), "layer: ours\nabout: Ours.\nrules:\n\t- rule: ours\n");
+        assertThat(CommandLineRun.of("rules", "check", folder.toString()).out())
+                .contains("      - rule: ours\n      ^^^^^^^^^^^^\n", "indent with blanks");
+    }
+
+    @Test
     void an_example_that_does_not_hold_is_explained() throws IOException {
         Files.createDirectories(folder.resolve("examples"));
         Files.copy(Path.of(OWN, "smell.yaml"), folder.resolve("smell.yaml"));
@@ -71,6 +98,20 @@ class RulesCommandsTest {
                 .contains("### no-strong-smell-without-a-hood", "*A rule of your own.*")
                 .contains("### stays-by-rf", "- the Rf of D in E is at most the staying limit")
                 .contains("## Limits", "## Switched off", "- alcohol-heats-the-bed: our columns are packed wet");
+    }
+
+    @Test
+    void no_line_at_the_foot_of_a_help_is_broken_by_a_terminal_of_eighty_letters() {
+        assertThat(footersBelow(WickwiseCommand.commandLine()))
+                .hasSizeGreaterThan(20)
+                .allSatisfy(line -> assertThat(line).hasSizeLessThan(80));
+    }
+
+    private static List<String> footersBelow(CommandLine command) {
+        return Stream.concat(
+                        Stream.of(command.getCommandSpec().usageMessage().footer()),
+                        command.getSubcommands().values().stream().flatMap(inner -> footersBelow(inner).stream()))
+                .toList();
     }
 
     @Test

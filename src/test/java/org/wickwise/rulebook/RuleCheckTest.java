@@ -27,7 +27,7 @@ class RuleCheckTest {
 
     private List<Problem> findings() {
         try {
-            return RuleCheck.of(Rulebook.read(SHIPPED, Optional.of(folder), Shipped.data()));
+            return RuleCheck.of(Rulebook.readToCheck(SHIPPED, Optional.of(folder), Shipped.data()));
         } catch (ProblemsFound unreadable) {
             return unreadable.problems();
         }
@@ -166,6 +166,91 @@ class RuleCheckTest {
         assertThat(findings()).extracting(Problem::code).containsExactly("unused-limit");
         rule("ours", "more than the ester limit of E is of the family ester", "caution on handling about E");
         assertThat(findings()).isEmpty();
+    }
+
+    @Test
+    void a_limit_that_is_not_quite_called_so_is_offered_by_its_name() throws IOException {
+        Path limits = folder.resolve("limits.yaml");
+        Files.writeString(limits, "limits:\n  parting-gap: {value: 0.15, source: ours}\n");
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("unknown-limit");
+            assertThat(problem.wayOut()).isEqualTo("did you mean `parting gap`?");
+        });
+        Files.writeString(limits, "limits:\n  parting gap: {value: 0,15, source: ours}\n");
+        assertThat(findings()).singleElement().satisfies(problem -> assertThat(problem.wayOut())
+                .contains("`0.15`"));
+        Files.writeString(limits, "limits:\n  parting gap: {value: 0.9, source: ours}\n");
+        assertThat(findings()).singleElement().satisfies(problem -> assertThat(problem.expected())
+                .isEqualTo("a value from 0.05 to 0.3"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "smell.yml, call it `smell.yaml`",
+        "smell.txt, call it `smell.yaml`",
+        "smell.yaml.txt, call it `smell.yaml`",
+        "Smell.YAML, call it `Smell.yaml`",
+        "smell, call it `smell.yaml`",
+        "inside/smell.yaml, move the file there",
+        "examples/smell.yaml, move the file there",
+    })
+    void rules_that_nobody_would_read_are_told(String file, String wayOut) throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Files.createDirectories(folder.resolve(file).getParent());
+        Files.move(folder.resolve("ours.yaml"), folder.resolve(file));
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("not-read");
+            assertThat(problem.place().toString()).isEqualTo(folder + "/" + file);
+            assertThat(problem.wayOut()).isEqualTo(wayOut);
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ours.yaml~", "ours.yaml.bak", ".ours.yaml.swp", "ours.md"})
+    void copies_that_an_editor_keeps_and_notes_are_left_alone(String copy) throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Files.copy(folder.resolve("ours.yaml"), folder.resolve(copy));
+        Files.writeString(folder.resolve("notes.txt"), "The rules: read them aloud.\n");
+        assertThat(findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"limit, limits, limits.yaml", "switched_off, switched off, switched-off.yaml"})
+    void what_is_looked_for_in_a_file_of_one_name_is_told_in_another(String file, String key, String read)
+            throws IOException {
+        Files.writeString(folder.resolve(file + ".yaml"), key + ":\n");
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("not-read");
+            assertThat(problem.wayOut()).isEqualTo("call the file `" + read + "`");
+        });
+    }
+
+    @Test
+    void a_rule_that_denies_itself_is_told_with_everything_else() throws IOException {
+        rule("ours", "E is not unfit for this column", "E is unfit for this column");
+        rule("theirs", "the setting is college, the setting is research", "caution on handling");
+        assertThat(findings()).extracting(Problem::code).contains("denies-itself", "never-fires");
+        rule("theirs", "the seting is college", "caution on handling");
+        assertThat(findings()).extracting(Problem::code).containsExactly("denies-itself", "unknown-sentence");
+    }
+
+    @Test
+    void own_preferences_need_say_only_what_they_say_otherwise() throws IOException {
+        Files.writeString(folder.resolve("preferences.yaml"), "choose by: [steps]\n");
+        Wishes own = Rulebook.read(SHIPPED, Optional.of(folder), Shipped.data()).wishes();
+        Wishes shipped = Shipped.rulebook().wishes();
+        assertThat(own.chooseBy()).extracting(Wishes.Wish::criterion).containsExactly("steps");
+        assertThat(own.cost()).isEqualTo(shipped.cost());
+        assertThat(own.tailsToWaitFor()).isEqualTo(shipped.tailsToWaitFor());
+        assertThat(own.burdenOfRanking()).isEqualTo(shipped.burdenOfRanking());
+    }
+
+    @Test
+    void a_file_in_the_place_of_a_folder_is_told() throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        folder = folder.resolve("ours.yaml");
+        assertThat(findings()).singleElement().satisfies(problem -> assertThat(problem.found())
+                .isEqualTo("this is a file"));
     }
 
     @Test
