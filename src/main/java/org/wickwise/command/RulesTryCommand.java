@@ -10,6 +10,7 @@ import org.wickwise.report.ReasonText;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.RuleExample;
 import org.wickwise.rulebook.RuleExamplesReader;
+import org.wickwise.text.Words;
 import org.wickwise.why.RuleTrial;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,6 +50,13 @@ final class RulesTryCommand implements Callable<Integer> {
         List<PlanLine> failures = RuleTrial.of(examples, judge);
         failures.forEach(failure -> spec.commandLine().getOut().println(ReasonText.of(failure, Terminal.heading())));
         spec.commandLine().getOut().println(inShort(examples.size(), failures.size(), shownAs));
+        List<String> untried = judge.rulebook().own().ruleNames().stream()
+                .filter(rule ->
+                        examples.stream().noneMatch(example -> example.rule().equals(rule)))
+                .toList();
+        if (!untried.isEmpty() && !examples.isEmpty()) {
+            spec.commandLine().getOut().println("No example tries " + Words.joined(untried) + ".");
+        }
         return failures.isEmpty() ? ExitCodes.PLANNED : ExitCodes.BAD_INPUT;
     }
 

@@ -188,9 +188,7 @@ final class OwnRulesReader {
     private static boolean setsAKnownOne(Entry entry) {
         return entry.value() instanceof Mapping mapping
                 && !mapping.entries().isEmpty()
-                && mapping.entries().stream()
-                        .map(inner -> inner.key().text())
-                        .allMatch(OWN_LIMIT_KEYS::contains);
+                && mapping.entries().stream().map(inner -> inner.key().text()).allMatch(OWN_LIMIT_KEYS::contains);
     }
 
     /** Words that can stand in a sentence behind "the" and leave the rest of it as it is. */

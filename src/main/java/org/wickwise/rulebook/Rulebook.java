@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.SolventData;
@@ -149,8 +152,21 @@ public record Rulebook(
     /** Every sentence of the vocabulary as a writer of rules sees it, in the order of the files. */
     public List<WordsPage> words() {
         return sentences.stream()
-                .map(sentence -> WordsPage.of(sentence, limits))
+                .map(sentence -> WordsPage.of(sentence, this::limitsIn))
                 .toList();
+    }
+
+    /** The limits that some rule names in the place of a number of this kind. */
+    private Set<String> limitsIn(SlotKind kind) {
+        return kind.isNumber()
+                ? rules.stream()
+                        .flatMap(rule -> Stream.concat(rule.when().stream(), rule.then().stream()))
+                        .flatMap(said -> said.slot(kind.name()).stream())
+                        .map(SlotKind.LIMIT::matcher)
+                        .filter(Matcher::matches)
+                        .map(limit -> limit.group(1))
+                        .collect(Collectors.toCollection(TreeSet::new))
+                : Set.of();
     }
 
     /** The names of the rules that may give a caution. */

@@ -213,10 +213,13 @@ sealed interface SlotKind {
                     : number;
         }
 
-        private String inWords() {
-            return unit.isEmpty()
-                    ? "a plain number"
-                    : isPlain() ? "a plain number (" + name + ")" : "a number in " + unit;
+        /** What is to be written, where the sentence alone says it. */
+        String inWords() {
+            return !unitOfProperty.isEmpty()
+                    ? "a number in the unit of the property"
+                    : unit.isEmpty()
+                            ? "a plain number"
+                            : isPlain() ? "a plain number (" + name + ")" : "a number in " + unit;
         }
     }
 }
