@@ -71,6 +71,58 @@ class RulesCommandsTest {
     }
 
     @Test
+    void an_own_rule_that_meets_nothing_is_named_in_the_plan_and_says_why_by_its_name() {
+        String rule = "no-strong-smell-without-a-hood";
+        String demo = "docs/examples/ferry-ink.yaml";
+        assertThat(CommandLineRun.of("plan", demo, "--rules", OWN).out().replaceAll("\\s+", " "))
+                .contains("In this case " + rule + " concludes nothing; ask why, by its name.");
+        String silent = CommandLineRun.of("why", demo, rule, "--rules", OWN).out();
+        assertThat(silent)
+                .contains("it would take that the setting is secondary school, but the setting is college.")
+                .contains(demo + ":19");
+        assertThat(CommandLineRun.of("why-not", demo, rule, "--rules", OWN).out().replaceAll("\\s+", " "))
+                .contains("it would take that the setting is secondary school");
+        assertThat(CommandLineRun.of("why", demo, "own-rules", "--rules", OWN).out())
+                .contains("smell.yaml:6", "smell.yaml:12");
+        assertThat(CommandLineRun.of("why", demo, "alcohol-heats-the-bed", "--rules", OWN).out())
+                .startsWith("[off-alcohol-heats-the-bed]");
+    }
+
+    @Test
+    void a_shipped_rule_and_a_limit_can_be_asked_about_by_their_names() {
+        String demo = "docs/examples/ferry-ink.yaml";
+        assertThat(CommandLineRun.of("why", demo, "water-on-a-polar-adsorbent").out())
+                .contains("concludes here: ", "water is unfit for this column");
+        assertThat(CommandLineRun.of("why", demo, "the", "parting", "gap").out())
+                .startsWith("[parting gap] The parting gap is 0.1: ")
+                .contains("rules/limits.yaml");
+    }
+
+    @Test
+    void a_rule_that_no_known_case_meets_is_told_by_impact() throws IOException {
+        Files.writeString(
+                folder.resolve("ours.yaml"),
+                "layer: ours\nabout: Ours.\nrules:\n  - rule: ours\n    when: [E contains the solvent pyridine,"
+                        + " the column is sugar]\n    then: [E is unfit for this column]\n    because: So.\n"
+                        + "    source: ours\n");
+        assertThat(CommandLineRun.of("rules", "impact", folder.toString()).out())
+                .contains("In no known case ours concludes anything.");
+    }
+
+    @Test
+    void the_words_are_printed_as_they_are_written_and_whole() {
+        String all = CommandLineRun.of("rules", "words").out();
+        assertThat(all)
+                .contains("when        S went wrong: <mishap>\n", "when, then  S is void\n")
+                .contains("toluene, triethylamine, water, xylene")
+                .contains("<Rf>: a plain number (Rf), or a limit, such as the creeping limit, the parting gap")
+                .doesNotContain("\\<", " more\n");
+        String some = CommandLineRun.of("rules", "words", "acetone").out();
+        assertThat(some).contains("E contains the solvent <solvent>").doesNotContain("S is void", "<setting>");
+        assertThat(CommandLineRun.of("rules", "words", "zzz").out()).startsWith("No sentence has to do with `zzz`");
+    }
+
+    @Test
     void a_tab_moves_the_carets_with_the_line() throws IOException {
         Files.writeString(folder.resolve("ours.yaml"), "layer: ours\nabout: Ours.\nrules:\n\t- rule: ours\n");
         assertThat(CommandLineRun.of("rules", "check", folder.toString()).out())
