@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "  wickwise rules words             every sentence",
-            "  wickwise rules words acetone     those that can speak of acetone",
+            "  wickwise rules words boiling     those that can speak of boiling points",
             "  wickwise rules words strip void  those that hold both words"
         })
 final class RulesWordsCommand implements Callable<Integer> {

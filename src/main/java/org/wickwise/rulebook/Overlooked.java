@@ -42,17 +42,20 @@ final class Overlooked {
                                 shownAs + "/" + name,
                                 "the file is not read",
                                 "a file name that ends in `" + ENDING + "`",
-                                "call it `" + OwnRulesReader.fileFor(key).orElse(meant.group(1) + ENDING) + "`")));
+                                "call it `" + OwnRulesReader.fileFor(key).orElse(meant.group(1) + ENDING)
+                                        + "`, or move it out of the folder")));
             }
         }
         for (Path inner : foldersOf(folder)) {
             for (Path file : filesOf(inner)) {
-                if (keyOf(file).isPresent()) {
+                boolean isMeant =
+                        MEANT_TO_BE_READ.matcher(file.getFileName().toString()).matches();
+                if (isMeant && keyOf(file).isPresent()) {
                     found.add(problem(
                             shownAs + "/" + inner.getFileName() + "/" + file.getFileName(),
                             "rules in a folder inside the folder are not read",
                             "rule files in " + shownAs + " itself",
-                            "move the file there"));
+                            "move the file there, or out of the folder"));
                 }
             }
         }

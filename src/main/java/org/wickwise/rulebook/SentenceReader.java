@@ -184,7 +184,7 @@ final class SentenceReader {
                 .isPresent());
     }
 
-    /** A word that stands in the wrong sentence: "E is acetone" asks for a class of dyes. */
+    /** A word that stands in the wrong sentence: "E is SOLVENT" asks for a class of dyes. */
     private Optional<String> wordOfAnotherList(Said said, int slot, boolean concluding) {
         return meaning(concluding)
                 .nearestWith(said.slots().get(slot), said.written())

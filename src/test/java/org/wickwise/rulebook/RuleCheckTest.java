@@ -201,14 +201,15 @@ class RuleCheckTest {
         assertThat(findings()).singleElement().satisfies(problem -> {
             assertThat(problem.code()).isEqualTo("not-read");
             assertThat(problem.place().toString()).isEqualTo(folder + "/" + file);
-            assertThat(problem.wayOut()).isEqualTo(wayOut);
+            assertThat(problem.wayOut()).startsWith(wayOut);
         });
     }
 
     @ParameterizedTest
-    @CsvSource({"ours.yaml~", "ours.yaml.bak", ".ours.yaml.swp", "ours.md"})
+    @CsvSource({"ours.yaml~", "ours.yaml.bak", ".ours.yaml.swp", "ours.md", "old/ours.yaml~", ".git/ours.yaml"})
     void copies_that_an_editor_keeps_and_notes_are_left_alone(String copy) throws IOException {
         rule("ours", "E contains water", "caution on handling about E");
+        Files.createDirectories(folder.resolve(copy).getParent());
         Files.copy(folder.resolve("ours.yaml"), folder.resolve(copy));
         Files.writeString(folder.resolve("notes.txt"), "The rules: read them aloud.\n");
         assertThat(findings()).isEmpty();
