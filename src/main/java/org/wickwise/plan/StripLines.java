@@ -151,7 +151,7 @@ final class StripLines {
                 lines.add(new PlanLine(
                         "fitness-" + Words.slug(eluent.name()),
                         Section.FITNESS,
-                        eluent + " " + verdict + ". " + why,
+                        Words.capital(eluent.name()) + " " + verdict + ". " + why,
                         reason));
                 return;
             }
