@@ -12,6 +12,7 @@ import org.wickwise.bench.CaseReader;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.EluentReader;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
@@ -81,9 +82,7 @@ public final class LessonReader {
 
     private Optional<Room> room(Fields fields) {
         OptionalDouble cubicMetres = number(fields, "cubic metres", 1, MOST_CUBIC_METRES, "m3");
-        if (!fields.has("cubic metres") && fields.isReported()) {
-            fields.missing("cubic metres");
-        }
+        fields.require("cubic metres");
         OptionalDouble airChanges = number(fields, "air changes per hour", 0, MOST_AIR_CHANGES, "air changes an hour");
         OptionalDouble smallest = number(fields, "smallest space cubic metres", 0.001, MOST_CUBIC_METRES, "m3");
         double temperature = number(fields, "temperature C", COLDEST_CELSIUS, WARMEST_CELSIUS, "degC")
@@ -106,17 +105,7 @@ public final class LessonReader {
         return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
     }
 
-    private OptionalDouble number(Fields fields, String key, double least, double most, String unit) {
-        OptionalDouble number = fields.number(key);
-        if (number.isPresent() && (number.getAsDouble() < least || number.getAsDouble() > most)) {
-            String shownUnit = unit.isEmpty() ? "" : " " + unit;
-            problems.add(
-                    fields.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3) + shownUnit,
-                    Numbers.plain(least, 3) + " to " + Numbers.plain(most, 0) + shownUnit,
-                    "is there a point missing, or one too many?");
-            return OptionalDouble.empty();
-        }
-        return number;
+    private static OptionalDouble number(Fields fields, String key, double least, double most, String unit) {
+        return fields.numberWithin(key, Bounds.within(least, most, unit), "is there a point missing, or one too many?");
     }
 }
