@@ -254,6 +254,7 @@ class SchemasTest {
                 "a-date-in-another-order",
                 "a-household-bottle-without-a-name",
                 "a-negative-amount",
+                "a-negative-price",
                 "a-price-in-words",
                 "a-property-nobody-knows",
                 "a-solvent-nobody-knows",

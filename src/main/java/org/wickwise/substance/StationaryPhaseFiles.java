@@ -30,7 +30,6 @@ final class StationaryPhaseFiles {
 
     private static final Bounds POROSITY =
             new Bounds(share -> share > 0 && share < 1, "a number above 0 and below 1", "");
-    private static final Bounds MARGIN = new Bounds(margin -> margin >= 0, "a number of 0 or more", "");
 
     private final Map<String, String> unitOfProperty;
     private final Problems problems;
@@ -154,7 +153,7 @@ final class StationaryPhaseFiles {
         String weakest = ladder.requiredText("weakest has the");
         problems.expectOneOf(ladder.placeOf("weakest has the"), weakest, "no end of a ladder", Set.of(LOWEST, HIGHEST));
         double margin = ladder.requiredNumberWithin(
-                        "margin", MARGIN, "write 0 where nearer values are to be ranked as well")
+                        "margin", Bounds.zeroOrMore(), "write 0 where nearer values are to be ranked as well")
                 .orElse(0);
         return new LadderScale(property, weakest.equals(LOWEST), margin, ladder.requiredText("because"));
     }

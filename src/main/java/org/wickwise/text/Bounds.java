@@ -24,6 +24,10 @@ public record Bounds(DoublePredicate takes, String expected, String unit) {
         return new Bounds(number -> number > 0, "a number above 0", "");
     }
 
+    public static Bounds zeroOrMore() {
+        return new Bounds(number -> number >= 0, "a number of 0 or more", "");
+    }
+
     /** Above 0 and at most so much. */
     public static Bounds aboveZeroTo(double most, String unit) {
         return new Bounds(

@@ -111,7 +111,12 @@ public final class Fields {
     }
 
     public Optional<String> text(String key) {
-        return node(key).flatMap(node -> scalar(node, "`" + key + "`")).map(Scalar::text);
+        return scalar(key).map(Scalar::text);
+    }
+
+    /** The text of a field with its place. */
+    public Optional<Scalar> scalar(String key) {
+        return node(key).flatMap(node -> scalar(node, "`" + key + "`"));
     }
 
     /** The text of a field that has to be there; empty text, with a problem reported, when it is not. */
@@ -154,10 +159,7 @@ public final class Fields {
     }
 
     public OptionalDouble number(String key) {
-        return node(key)
-                .flatMap(node -> scalar(node, "`" + key + "`"))
-                .map(this::numberIn)
-                .orElse(OptionalDouble.empty());
+        return scalar(key).map(this::numberIn).orElse(OptionalDouble.empty());
     }
 
     /** The number of a field that has to be there; nothing, with a problem reported, when it is not. */
@@ -266,7 +268,7 @@ public final class Fields {
     }
 
     public void ifText(String key, Consumer<Scalar> use) {
-        node(key).flatMap(node -> scalar(node, "`" + key + "`")).ifPresent(use);
+        scalar(key).ifPresent(use);
     }
 
     private Optional<Scalar> scalar(Node node, String name) {
