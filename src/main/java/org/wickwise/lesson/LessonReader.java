@@ -14,6 +14,7 @@ import org.wickwise.substance.EluentReader;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
+import org.wickwise.text.FileBeside;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Numbers;
@@ -32,7 +33,6 @@ public final class LessonReader {
     private static final double MOST_AIR_CHANGES = 100;
     private static final double COLDEST_CELSIUS = 0;
     private static final double WARMEST_CELSIUS = 45;
-    private static final double USUAL_CELSIUS = 20;
     private static final double MOST_MINUTES = 10_000;
     private static final int MOST_STRIPS_EACH = 40;
 
@@ -59,8 +59,8 @@ public final class LessonReader {
         Fields ofClass = inner(fields, "class", "a class", CLASS_KEYS);
         int groups = whole(ofClass, "groups", Lesson.MOST_GROUPS).orElse(1);
         OptionalInt stripsEach = whole(ofClass, "strips each", MOST_STRIPS_EACH);
-        Optional<Path> sheet = ofClass.text("sheet").map(file::resolveSibling);
-        Optional<Path> cases = ofClass.text("cases").map(file::resolveSibling);
+        Optional<Path> sheet = beside(file, ofClass, "sheet");
+        Optional<Path> cases = beside(file, ofClass, "cases");
         Optional<Room> room = fields.has("room") ? room(inner(fields, "room", "a room", ROOM_KEYS)) : Optional.empty();
         OptionalDouble minutes = number(fields, "lesson minutes", 1, MOST_MINUTES, "minutes");
         problems.throwIfAny();
@@ -75,6 +75,10 @@ public final class LessonReader {
         return new Lesson(basis, groups, stripsEach, planned, sheet, cases, room, minutes, file);
     }
 
+    private Optional<Path> beside(Path file, Fields fields, String key) {
+        return fields.scalar(key).flatMap(name -> FileBeside.of(file, name, problems));
+    }
+
     private Fields inner(Fields fields, String key, String what, Set<String> keys) {
         Optional<Node> node = fields.node(key);
         return node.isEmpty() ? Fields.none(fields.place(), what) : Fields.ofNode(node.get(), what, keys, problems);
@@ -85,8 +89,7 @@ public final class LessonReader {
         fields.require("cubic metres");
         OptionalDouble airChanges = number(fields, "air changes per hour", 0, MOST_AIR_CHANGES, "air changes an hour");
         OptionalDouble smallest = number(fields, "smallest space cubic metres", 0.001, MOST_CUBIC_METRES, "m3");
-        double temperature = number(fields, "temperature C", COLDEST_CELSIUS, WARMEST_CELSIUS, "degC")
-                .orElse(USUAL_CELSIUS);
+        OptionalDouble temperature = number(fields, "temperature C", COLDEST_CELSIUS, WARMEST_CELSIUS, "degC");
         return cubicMetres.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Room(cubicMetres.getAsDouble(), airChanges, smallest, temperature));
