@@ -83,6 +83,14 @@ class SlipsInFoldersTest {
             value = {
                 "preferences.yaml | highly hazardous: 6 | highly hazardus: 6"
                         + " | `highly hazardus` is not a greenness ranking | did you mean `highly hazardous`?",
+                "preferences.yaml | highly hazardous: 6 | highly hazardous: -6 | `highly hazardous` weighs -6"
+                        + " | write 0 if it should not count",
+                "preferences.yaml | '  unranked: 1' | '' | no burden of a solvent that is unranked"
+                        + " | write 0 if it should not count",
+                "preferences.yaml | '  highly hazardous: 6' | ''"
+                        + " | no burden of a solvent that is highly hazardous | write 0 if it should not count",
+                "preferences.yaml | step: 5 | '' | the cost of a plan has no `step` | add the key",
+                "preferences.yaml | minute: 0.05 | minute: -1 | `minute` weighs -1 | write 0 if it should not count",
                 "words/1-strips.yaml | {S: strip} is void | {S: stripe} is void"
                         + " | `stripe` is no kind of slot | did you mean `strip`?",
             })
