@@ -36,6 +36,18 @@ class PlanAndWhyTest {
     }
 
     @Test
+    void aLessonAndAColumnThatWasRunArePlannedByTheirStrips() {
+        CommandLineRun lesson = CommandLineRun.of("plan", "docs/examples/harbour-lesson.yaml");
+        assertThat(lesson.code()).isEqualTo(ExitCodes.PLANNED);
+        assertThat(lesson.out()).contains("each of the 3 dyes comes off alone");
+        CommandLineRun run = CommandLineRun.of("why", "docs/examples/ferry-ink-run.yaml", "rust");
+        assertThat(run.out()).contains("In the plan it leaves in step 2");
+        CommandLineRun without = CommandLineRun.of("plan", "docs/examples/harbour-class.yaml");
+        assertThat(without.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(without.err()).contains("there is no strip", "`forecast` plans from a notebook");
+    }
+
+    @Test
     void theDemoPacksWithTheHolderReleasesOneByOneAndSweeps() {
         Plan plan = Shipped.planOf(Shipped.DEMO);
         assertThat(plan.packing().orElseThrow().name()).isEqualTo("heptane");
