@@ -64,7 +64,7 @@ public final class SheetWriter {
                 ? java.util.Collections.nCopies(rowsEach, "")
                 : planned.stream().map(Eluent::name).toList();
         try (CSVPrinter table = new CSVPrinter(out, CSVFormat.RFC4180)) {
-            table.printRecord(heading);
+            table.printRecord(heading.stream().map(Cells::guarded).toList());
             for (String group : groups) {
                 Map<String, Integer> repeats = new TreeMap<>();
                 for (String solvent : solvents) {
@@ -115,13 +115,12 @@ public final class SheetWriter {
         cells.put(Kind.STREAKED.heading(), names(strip.streaked()));
         cells.put(Kind.TOUCHED_THE_EDGE.heading(), names(strip.atTheEdge()));
         print(columns.stream()
-                .map(column ->
-                        Cells.guarded(Optional.ofNullable(cells.get(column)).orElse("")))
+                .map(column -> Optional.ofNullable(cells.get(column)).orElse(""))
                 .toList());
     }
 
     private void print(List<String> cells) throws IOException {
-        CSVFormat.RFC4180.printRecord(out, cells.toArray());
+        CSVFormat.RFC4180.printRecord(out, cells.stream().map(Cells::guarded).toArray());
     }
 
     private static String names(Set<Dye> dyes) {

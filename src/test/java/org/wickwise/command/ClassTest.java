@@ -141,6 +141,23 @@ class ClassTest {
         assertThat(run.out()).contains("Of 12 groups").doesNotContain("Left out");
     }
 
+    /** The heading of a column is a cell too: a dye may be called like a formula. */
+    @Test
+    void a_dye_called_like_a_formula_heads_a_column_that_no_program_reckons_with() throws IOException {
+        Path lesson = lesson("");
+        Files.writeString(lesson, Files.readString(lesson).replace("name: rust", "name: \"=rust\""));
+        String heading = CommandLineRun.of("sheet", lesson.toString())
+                .out()
+                .lines()
+                .findFirst()
+                .orElseThrow();
+        assertThat(heading).startsWith("group,solvent,replicate,front mm,'=rust mm,harbour blue mm,straw mm,");
+        Files.writeString(folder.resolve("readings.csv"), heading + "\n1,ethyl acetate,1,70,27,1,66,,,\n");
+        assertThat(CommandLineRun.of("class", lesson.toString(), "pooled-ethyl-acetate-rust")
+                        .out())
+                .contains("=rust in ethyl acetate: Rf 0.39");
+    }
+
     @Test
     void the_page_and_the_tables_hold_every_group() throws IOException {
         Path page = folder.resolve("class.html");
