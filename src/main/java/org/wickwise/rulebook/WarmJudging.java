@@ -2,9 +2,9 @@ package org.wickwise.rulebook;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import org.wickwise.bench.Case;
+import org.wickwise.strip.Draws;
 import org.wickwise.strip.Redraw;
 import org.wickwise.strip.Strip;
 
@@ -45,15 +45,19 @@ public final class WarmJudging implements AutoCloseable {
         return whole.withReadings(first, written.with(strips), verdictsOn(strips));
     }
 
-    /** Every strip read again within its uncertainty; the order in which strips were written does not matter. */
-    public List<Redraw> redraw(long seed) {
+    /**
+     * Every strip read again within its uncertainty; the order in which strips were written does not matter.
+     *
+     * @param drawing which of the redraws of this seed, counted from 0
+     */
+    public List<Redraw> redraw(long seed, long drawing) {
         RulerReadings readings = new RulerReadings(first.limits());
         return written.strips().stream()
                 .map(strip -> Redraw.of(
                         strip,
                         readings.ruler(strip),
                         first.limit("uncertainty of a reported Rf"),
-                        new Random(31 * seed + strip.toString().hashCode())))
+                        Draws.of(seed, drawing, strip.toString())))
                 .toList();
     }
 

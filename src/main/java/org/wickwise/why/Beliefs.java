@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
@@ -14,6 +13,7 @@ import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.Reading;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.strip.Behaviour;
+import org.wickwise.strip.Draws;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.Redraw;
 import org.wickwise.strip.RetardationFactor;
@@ -220,6 +220,6 @@ final class Beliefs {
     }
 
     private RandomGenerator random(int drawing, String what) {
-        return new SplittableRandom((seed * 1_000_003 + drawing) * 1_000_003 + what.hashCode());
+        return Draws.of(seed, drawing, what);
     }
 }
