@@ -147,6 +147,7 @@ public record Firmness(
             }
             links.sort(Comparator.comparingDouble((Link link) -> -Math.abs(link.leaning()))
                     .thenComparing(link -> link.strip().toString())
+                    .thenComparing(link -> link.strip().place())
                     .thenComparing(link -> link.spot().dyes().toString()));
             return List.copyOf(links);
         }
