@@ -112,11 +112,7 @@ final class KeepLines {
         grounds.add(judgement.limits().get("wanted purity").reason());
         grounds.add(RouteLines.plates(judgement));
         for (Flask flask : flasks) {
-            for (Dye dye : flask.dyes()) {
-                route.steps().forEach(step -> judgement
-                        .measured(dye, step.eluent())
-                        .ifPresent(measured -> grounds.add(measured.reason())));
-            }
+            flask.dyes().forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         }
         return new Reason.Calculated(
                 text,
