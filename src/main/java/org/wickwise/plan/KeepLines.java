@@ -75,6 +75,9 @@ final class KeepLines {
 
     private String inWords(Flask flask, double before) {
         String dyes = Words.joined(flask.dyes().stream().map(Dye::name).toList());
+        if (flask.tooThin()) {
+            return dyes + " as pure as wanted only in a thin end of its band that is not worth a flask";
+        }
         if (flask.isEmpty()) {
             return dyes + " nowhere as pure as wanted (at best "
                     + percent(flask.purity().orElse(0.0)) + ")";
