@@ -16,6 +16,8 @@ import org.wickwise.strip.Ruler;
 import org.wickwise.strip.Spot;
 import org.wickwise.strip.Spot.Travelled;
 import org.wickwise.strip.Strip;
+import org.wickwise.strip.Uncertain;
+import org.wickwise.strip.WeightedMean;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -34,7 +36,7 @@ final class Gaps {
     private final RulerReadings readings;
 
     /** How much further the first of two dyes lies on one strip, and how that was reckoned. */
-    private record Difference(RetardationFactor value, String formula) {}
+    private record Difference(Uncertain value, String formula) {}
 
     Gaps(Set<Conclusion> verdicts, RulerReadings readings) {
         this.verdicts = verdicts;
@@ -96,8 +98,8 @@ final class Gaps {
         }
         List<Difference> differences =
                 both.stream().map(strip -> difference(strip, one, other)).toList();
-        RetardationFactor mean = RetardationFactor.combined(
-                differences.stream().map(Difference::value).toList());
+        WeightedMean mean =
+                WeightedMean.of(differences.stream().map(Difference::value).toList());
         boolean oneIsAhead = mean.value() >= 0;
         Dye ahead = oneIsAhead ? one : other;
         Dye behind = oneIsAhead ? other : one;
@@ -129,13 +131,12 @@ final class Gaps {
         boolean bothMeasured = Stream.of(one, other)
                 .allMatch(dye -> strip.spotOf(dye).orElseThrow().position() instanceof Travelled);
         if (!bothMeasured) {
-            return new Difference(
-                    new RetardationFactor(gap, Math.hypot(first.uncertainty(), second.uncertainty())), OF_TWO_RF);
+            return new Difference(new Uncertain(gap, Math.hypot(first.uncertainty(), second.uncertainty())), OF_TWO_RF);
         }
         Ruler ruler = readings.ruler(strip);
         double uncertainty = Math.sqrt(2)
                 * Math.hypot(ruler.spotMillimetres(), gap * ruler.readingMillimetres())
                 / strip.frontMillimetres().orElseThrow();
-        return new Difference(new RetardationFactor(gap, uncertainty), OF_TWO_TRAVELS);
+        return new Difference(new Uncertain(gap, uncertainty), OF_TWO_TRAVELS);
     }
 }
