@@ -60,7 +60,7 @@ final class Beliefs {
     }
 
     /** One way in which things may be: every eluent of the strips, and the one of the strip to run. */
-    True draw(StripToRun next, int drawing) {
+    Truth draw(StripToRun next, int drawing) {
         Map<Eluent, Map<Dye, Double>> truth = new TreeMap<>();
         strips.keySet().forEach(eluent -> truth.put(eluent, measured(eluent, drawing)));
         Map<Dye, Double> there = truth.computeIfAbsent(next.eluent(), any -> new HashMap<>());
@@ -73,7 +73,7 @@ final class Beliefs {
                 there.put(dye, onTheStrip(there.get(dye) + scatter * random.nextGaussian()));
             }
         }
-        return new True(judgement.judged().dyes(), truth);
+        return new Truth(judgement.judged().dyes(), truth);
     }
 
     /** What a strip with this truth would be read as. */
