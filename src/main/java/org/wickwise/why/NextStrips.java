@@ -123,7 +123,7 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
         }
 
         private Prospect.Draw draw(WarmJudging judging, List<Strip> others, Strip unread, int drawing) {
-            True truth = beliefs.draw(next, drawing);
+            Truth truth = beliefs.draw(next, drawing);
             Strip exact = StripToRun.at(truth, unread);
             Chosen chosen = choose(judging, joined(others, beliefs.read(exact, drawing)));
             boolean changed = !isAsGood(plan.route(), chosen);
