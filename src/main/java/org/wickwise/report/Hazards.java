@@ -29,7 +29,7 @@ final class Hazards {
         HARMS_WITH_TIME("L", "harms with time", "harms with time"),
         SKIN_OR_EYES("S", "skin or eyes", "hurts skin or eyes"),
         LIFE_IN_WATERS("W", "life in waters", "harms life in waters"),
-        UNKNOWN("?", "", NOT_KNOWN);
+        UNKNOWN("?", "", "not known here");
 
         private final String letter;
         private final String group;
@@ -114,6 +114,6 @@ final class Hazards {
     static String legend() {
         return Stream.of(Harm.values())
                 .map(harm -> harm.letter + " " + harm.words)
-                .collect(Collectors.joining("; "));
+                .collect(Collectors.joining("; ", "", "; no letter: not classified"));
     }
 }

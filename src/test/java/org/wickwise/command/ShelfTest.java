@@ -156,7 +156,7 @@ class ShelfTest {
         assertThat(picture).startsWith("<svg").endsWith("</svg>\n");
         for (String name :
                 List.of(">heptane<", ">ethyl acetate<", ">acetone (banned)<", ">window spirit<", ">water<")) {
-            assertThat(picture).containsOnlyOnce(name);
+            assertThat(picture.replaceAll("<title>.*</title>", "")).containsOnlyOnce(name);
         }
     }
 

@@ -3,6 +3,8 @@ package org.wickwise.report;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -12,6 +14,11 @@ import org.xml.sax.InputSource;
 
 /** An SVG picture read back. */
 final class DrawnPicture {
+
+    /** A group that is moved as a whole. */
+    static final Pattern TRANSLATION = Pattern.compile("translate\\(([0-9.]+) ([0-9.]+)\\)");
+
+    private static final double USUAL_FONT = 12;
 
     private final Element root;
 
@@ -67,5 +74,26 @@ final class DrawnPicture {
                         " ",
                         all(root, "text").stream().map(Element::getTextContent).toList())
                 .replace('\u00a0', ' ');
+    }
+
+    /** Words that begin left of the page or end right of it, however wide the reader's font; turned ones are passed over. */
+    List<String> wordsOutside() {
+        List<String> outside = new ArrayList<>();
+        for (Element text : all(root, "text")) {
+            double size = text.hasAttribute("font-size") ? number(text, "font-size") : USUAL_FONT;
+            double width = Lettering.width(text.getTextContent(), size);
+            double before =
+                    switch (text.getAttribute("text-anchor")) {
+                        case "end" -> width;
+                        case "middle" -> width / 2;
+                        default -> 0;
+                    };
+            Matcher moved = TRANSLATION.matcher(((Element) text.getParentNode()).getAttribute("transform"));
+            double left = number(text, "x") + (moved.matches() ? Double.parseDouble(moved.group(1)) : 0) - before;
+            if (!text.hasAttribute("transform") && (left < 0 || left + width > number(root, "width"))) {
+                outside.add(text.getTextContent());
+            }
+        }
+        return outside;
     }
 }
