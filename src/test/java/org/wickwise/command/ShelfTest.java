@@ -182,6 +182,16 @@ class ShelfTest {
     }
 
     @Test
+    void noPictureOfAPhaseWithoutALadderIsMade() {
+        CommandLineRun run = CommandLineRun.of("shelf", "--for", "paper", "--as", "svg");
+        assertThat(run.code()).isEqualTo(ExitCodes.REFUSED);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .contains(
+                        "no ladder can be drawn, because no table ranks solvents on cellulose", "leave `--as svg` out");
+    }
+
+    @Test
     void theTableExplainsEveryDisagreementItFindsInItself() {
         CommandLineRun run = CommandLineRun.of("table");
         assertThat(run.code()).isEqualTo(ExitCodes.PLANNED);
