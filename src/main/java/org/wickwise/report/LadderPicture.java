@@ -31,6 +31,7 @@ public final class LadderPicture {
     private static final double BETWEEN_NAMES = 7;
     private static final double LEAST_HEIGHT = 300;
     private static final double LEAST_TICK_DISTANCE = 40;
+    private static final double ROUNDING = 1e-9;
     private static final double TO_BASELINE = 4;
     private static final String BLACK = "stroke=\"#000000\"";
 
@@ -99,7 +100,8 @@ public final class LadderPicture {
             tick(least, rungs.get(0).value().shown());
         } else {
             RoundStep step = RoundStep.atLeast((most - least) * LEAST_TICK_DISTANCE / height);
-            for (long i = (long) Math.ceil(least / step.size()); i * step.size() <= most; i++) {
+            long first = (long) Math.ceil(least / step.size() - ROUNDING);
+            for (long i = first; i <= most / step.size() + ROUNDING; i++) {
                 tick(i * step.size(), Numbers.plain(i * step.size(), step.decimals()));
             }
         }
@@ -215,8 +217,6 @@ public final class LadderPicture {
 
     /** Lines across the picture; moves on below them. */
     private void paragraph(String words) {
-        List<String> lines = Lettering.wrapped(words, WIDTH - 2 * MARGIN, FONT);
-        drawing.texts(MARGIN, y, LINE, "", lines);
-        y += lines.size() * LINE + BETWEEN_NAMES;
+        y = drawing.paragraph(MARGIN, y, WIDTH - 2 * MARGIN, FONT, "", words) + BETWEEN_NAMES;
     }
 }

@@ -91,6 +91,11 @@ class LadderPictureTest {
     }
 
     @Test
+    void theTickOfTheStrongestIsThere() {
+        assertThat(ticks(wholeTable("silica"))).startsWith("0", "0.1").endsWith("0.7");
+    }
+
+    @Test
     void aLongNameIsBrokenBeforeTheLetters() throws IOException {
         DrawnPicture picture = drawn(
                 of(
