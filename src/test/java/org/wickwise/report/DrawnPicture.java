@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -95,5 +96,24 @@ final class DrawnPicture {
             }
         }
         return outside;
+    }
+
+    /** The volume at a coordinate, read off the axis's first and last tick. */
+    double volume(double x) {
+        List<Element> labels = all(ofClass(root, "ticks").get(0), "text");
+        Element last = labels.get(labels.size() - 1);
+        double left = number(labels.get(0), "x");
+        double right = number(last, "x");
+        return (x - left) / (right - left) * Double.parseDouble(last.getTextContent());
+    }
+
+    /** The points of a curve, x and y of each. */
+    static List<double[]> points(Element curve) {
+        String path = all(curve, "path").get(0).getAttribute("d");
+        return Stream.of(path.substring(1).split(" L"))
+                .map(point -> Stream.of(point.split(" "))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray())
+                .toList();
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -210,14 +211,13 @@ class PicturesTest {
         var elution = plan.elution().orElseThrow();
         DrawnPicture picture = new DrawnPicture(ProfilePicture.of(plan));
         double unit = plan.judged().column().columnVolumeMillilitres().orElse(1);
-        Element ticks = DrawnPicture.ofClass(picture.root(), "ticks").get(0);
         for (Element curve : DrawnPicture.ofClass(picture.root(), "curve")) {
             Band band = elution.bands().entrySet().stream()
                     .filter(entry -> entry.getKey().name().equals(DrawnPicture.title(curve)))
                     .findFirst()
                     .orElseThrow()
                     .getValue();
-            assertThat(volume(ticks, peak(curve))).isEqualTo(unit * band.middleMillilitres(), within(unit * 0.01));
+            assertThat(picture.volume(peak(curve))).isEqualTo(unit * band.middleMillilitres(), within(unit * 0.01));
         }
         List<Element> bars = DrawnPicture.ofClass(picture.root(), "kept");
         List<Flask> kept = plan.keeping().orElseThrow().flasks();
@@ -225,12 +225,12 @@ class PicturesTest {
         for (int i = 0; i < bars.size(); i++) {
             double from = DrawnPicture.number(bars.get(i), "x");
             double to = from + DrawnPicture.number(bars.get(i), "width");
-            assertThat(volume(ticks, from)).isEqualTo(unit * kept.get(i).from(), within(unit * 0.01));
-            assertThat(volume(ticks, to)).isEqualTo(unit * kept.get(i).to(), within(unit * 0.01));
+            assertThat(picture.volume(from)).isEqualTo(unit * kept.get(i).from(), within(unit * 0.01));
+            assertThat(picture.volume(to)).isEqualTo(unit * kept.get(i).to(), within(unit * 0.01));
         }
         List<Element> steps = DrawnPicture.ofClass(picture.root(), "step");
         for (int i = 0; i < steps.size(); i++) {
-            assertThat(volume(ticks, DrawnPicture.number(steps.get(i), "x1")))
+            assertThat(picture.volume(DrawnPicture.number(steps.get(i), "x1")))
                     .isEqualTo(unit * elution.pouredBefore(i), within(unit * 0.01));
         }
     }
@@ -332,31 +332,10 @@ class PicturesTest {
         return Double.parseDouble(translation.group(2));
     }
 
-    /** The volume at a coordinate, read off the axis's first and last tick. */
-    private static double volume(Element ticks, double x) {
-        List<Element> labels = DrawnPicture.all(ticks, "text");
-        Element last = labels.get(labels.size() - 1);
-        double left = DrawnPicture.number(labels.get(0), "x");
-        double right = DrawnPicture.number(last, "x");
-        return (x - left) / (right - left) * Double.parseDouble(last.getTextContent());
-    }
-
     /** Where the curve is highest. */
     private static double peak(Element curve) {
-        String[] points = DrawnPicture.all(curve, "path")
-                .get(0)
-                .getAttribute("d")
-                .substring(1)
-                .split(" L");
-        double highest = Double.POSITIVE_INFINITY;
-        double at = 0;
-        for (String point : points) {
-            String[] pair = point.split(" ");
-            if (Double.parseDouble(pair[1]) < highest) {
-                highest = Double.parseDouble(pair[1]);
-                at = Double.parseDouble(pair[0]);
-            }
-        }
-        return at;
+        return DrawnPicture.points(curve).stream()
+                .min(Comparator.comparingDouble(point -> point[1]))
+                .orElseThrow()[0];
     }
 }
