@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.plan.Step;
+import org.wickwise.report.Heading;
+import org.wickwise.report.ReasonText;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.Separation;
 import org.wickwise.strip.Behaviour;
@@ -235,7 +237,8 @@ class PublishedCasesTest {
 
         @Test
         void theReasonGivenNamesTheInternalHydrogenBond() {
-            assertThat(plan.line("step-1").orElseThrow().reason().toString()).contains("internal hydrogen bond");
+            assertThat(ReasonText.of(plan.line("step-1").orElseThrow(), Heading.plain()))
+                    .contains("internal hydrogen bond");
         }
 
         @Test
