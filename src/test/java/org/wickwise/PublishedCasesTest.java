@@ -339,7 +339,7 @@ class PublishedCasesTest {
         void eightyPerCentMovesEverythingAndThirtyPerCentStreaks() {
             assertThat(behaviour(plan, "violet", "ethanol + water 4:1")).isEqualTo(Behaviour.RUNS_AHEAD);
             assertThat(behaviour(plan, "cyan", "ethanol + water 4:1")).isEqualTo(Behaviour.RUNS_AHEAD);
-            assertThat(text(plan, Section.DOUBTS)).contains("violet left a streak on the strip in water + ethanol 7:3");
+            assertThat(text(plan, Section.DOUBTS)).contains("Violet left a streak on the strip in water + ethanol 7:3");
         }
 
         @Test
