@@ -55,9 +55,13 @@ class BenchListTest {
                 .readTree(CommandLineRun.of(command, LESSON, "--as", "json").out())
                 .findValue("lines");
         assertThat(lines).hasSizeGreaterThan(8);
-        assertThat(lines.findValuesAsText("label")).doesNotHaveDuplicates();
-        String label = lines.get(lines.size() - 1).get("label").asText();
-        assertThat(CommandLineRun.of(command, LESSON, label).out()).startsWith("[" + label + "]");
+        List<String> labels = lines.findValuesAsText("label");
+        assertThat(labels).hasSameSizeAs(lines).doesNotHaveDuplicates();
+        for (String label : labels) {
+            CommandLineRun shown = CommandLineRun.of(command, LESSON, label);
+            assertThat(shown.err()).isEmpty();
+            assertThat(shown.out()).startsWith("[" + label + "]").contains("\n- ");
+        }
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -213,8 +214,10 @@ class ClassTest {
     void two_years_forecast_more_surely_than_one() throws IOException {
         Path notebook = folder.resolve("notebook");
         Files.createDirectory(notebook);
-        for (Path file : Files.list(Path.of("docs/examples/notebook")).toList()) {
-            Files.copy(file, notebook.resolve(file.getFileName()));
+        try (Stream<Path> earlier = Files.list(Path.of("docs/examples/notebook"))) {
+            for (Path file : earlier.toList()) {
+                Files.copy(file, notebook.resolve(file.getFileName()));
+            }
         }
         String oneYear = expected(notebook);
         CommandLineRun.of("record", SHIPPED, "--notebook", notebook.toString(), "--date", "2026-11-17");
