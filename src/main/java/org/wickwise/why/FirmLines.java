@@ -7,6 +7,8 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Margin;
+import org.wickwise.strip.Spot;
+import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 
@@ -35,6 +37,7 @@ public final class FirmLines {
         made.share();
         made.others();
         made.links();
+        made.onlySeen();
         made.margins();
         return List.copyOf(made.lines);
     }
@@ -82,6 +85,23 @@ public final class FirmLines {
                     + (link.leaning() > 0 ? "further from" : "nearer to") + " the origin"
                     + (i == 0 ? ". Measure it again, or run that strip longer." : ".");
             add(i == 0 ? "weakest" : "weak-" + (i + 1), text);
+        }
+    }
+
+    /** What has no number cannot be drawn again, however much hangs on it. */
+    private void onlySeen() {
+        List<String> seen = firmness.judgement().judged().strips().stream()
+                .flatMap(strip -> strip.spots().stream()
+                        .filter(spot -> spot.position() instanceof Spot.Seen)
+                        .map(spot ->
+                                Words.joined(spot.dyes().stream().map(Dye::name).toList()) + " in " + strip.eluent()))
+                .distinct()
+                .toList();
+        if (!seen.isEmpty()) {
+            add(
+                    "by-eye",
+                    "Not redrawn, because it was judged by eye: " + String.join("; ", seen)
+                            + ". How firm the plan is without that, a strip that is measured would tell.");
         }
     }
 
