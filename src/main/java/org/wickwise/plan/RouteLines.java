@@ -186,9 +186,14 @@ final class RouteLines {
         List<Dye> reckoned =
                 step.leaving().stream().filter(elution.bands()::containsKey).toList();
         if (reckoned.isEmpty()) {
-            String text =
-                    "How much it takes was not measured; have three to five column volumes ready and go by the colour.";
-            add("volume-" + number, Section.STEPS, text, reasonOf(step));
+            String text = "How much it takes was not measured; have about "
+                    + column.readyInWords(elution.poured().get(index)) + " ready and go by the colour.";
+            Reason usual = judgement.limits().get(ChoicesOfCase.UNMEASURED_STEP).reason();
+            add(
+                    "volume-" + number,
+                    Section.STEPS,
+                    text,
+                    new Reason.Chosen(text, List.of(), List.of(usual, reasonOf(step))));
             return;
         }
         double before = elution.pouredBefore(index);
