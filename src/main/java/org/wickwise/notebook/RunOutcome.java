@@ -86,6 +86,9 @@ public record RunOutcome(
     /** As many standard uncertainties leave 2 or 3 in 100 on either side. */
     private static final double SURELY = 2;
 
+    /** The share of the bed behind a band beyond which the rest is too short to divide by. */
+    private static final double NEARLY_OUT = 0.99;
+
     /** Reckons the outcome of one dye. */
     private record OfDye(
             Dye dye,
@@ -297,7 +300,7 @@ public record RunOutcome(
         }
 
         private double retention(double middle, double volume, double position, int pour) {
-            return (middle - volume - run.pouredBefore(pour)) / (volume * (1 - Math.min(position, 0.99)));
+            return (middle - volume - run.pouredBefore(pour)) / (volume * (1 - Math.min(position, NEARLY_OUT)));
         }
 
         /**

@@ -15,6 +15,7 @@ import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.MayPack;
 import org.wickwise.rulebook.Conclusion.PackingKind;
 import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.Limit;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -248,13 +249,16 @@ final class RouteLines {
             pairs.add(inOrder.get(i - 1) + " and " + inOrder.get(i) + " "
                     + Numbers.fixed(earlier.resolutionTo(later), 1));
         }
+        Limit parted = judgement.limits().get("resolution of parted bands");
+        grounds.add(parted.reason());
         grounds.add(plates(judgement));
         route.steps().forEach(step -> step.leaving()
                 .forEach(dye ->
                         judgement.measured(dye, step.eluent()).ifPresent(measured -> grounds.add(measured.reason()))));
         String text = "Reckoned resolution of neighbours: " + String.join("; ", pairs)
-                + ". At 1.5 two bands are parted to the base line, at 1.0 they overlap a little. Estimated from the strips,"
-                + " not seen on a column.";
+                + ". From " + Numbers.plain(parted.value(), 2)
+                + " on two bands are parted to the base line, below it they overlap. Estimated from the strips, not seen on"
+                + " a column.";
         add(
                 "apart",
                 Section.STEPS,

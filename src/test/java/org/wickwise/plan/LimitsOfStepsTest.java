@@ -24,7 +24,7 @@ import org.wickwise.substance.Dye;
 import org.wickwise.substance.DyeClass;
 import org.wickwise.text.Place;
 
-/** The limits that say how much of an eluent a step takes, set otherwise. */
+/** The limits that say how much of an eluent a step takes, and when bands are parted, set otherwise. */
 class LimitsOfStepsTest {
 
     private static final String UNMEASURED = "volume of an unmeasured step";
@@ -51,6 +51,14 @@ class LimitsOfStepsTest {
                         .orElseThrow()
                         .poured())
                 .allMatch(poured -> poured >= 2.5);
+    }
+
+    @Test
+    void the_resolution_of_parted_bands_is_the_one_of_the_limit() {
+        String name = "resolution of parted bands";
+        PlanLine line = planOf(Shipped.DEMO, name, 1.25).line("apart").orElseThrow();
+        assertThat(line.text()).contains("From 1.25 on two bands are parted to the base line");
+        assertThat(ReasonText.of(line, Heading.plain())).contains("the " + name + " is 1.25");
     }
 
     /** A dye that was only watched, then one of Rf 0.2, whose middle leaves with 5 column volumes. */
