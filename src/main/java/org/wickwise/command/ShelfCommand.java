@@ -100,7 +100,7 @@ final class ShelfCommand implements Callable<Integer> {
         if (found.ladder().isEmpty()) {
             return holds;
         }
-        ShelfLadder ladder = ShelfLadder.of(shelf, found);
+        ShelfLadder ladder = ShelfLadder.of(shelf, found, data.otherScales());
         return shape == Shape.SVG
                 ? LadderPicture.of(ladder, data)
                 : ShelfText.of(ladder, data, Terminal.heading()) + holds;
