@@ -69,8 +69,8 @@ final class AdviceLines {
         }
         if (advice.isEmpty() && overlapping.isEmpty()) {
             String text = "None is needed for this plan: every eluent it pours was tried and read without doubt.";
-            lines.add(
-                    new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));
+            lines.add(new PlanLine(
+                    PlanLine.NO_STRIP_WANTED, Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));
         }
     }
 
