@@ -19,8 +19,6 @@ import org.wickwise.lesson.LessonReader;
 import org.wickwise.plan.Plan;
 import org.wickwise.report.ClassText;
 import org.wickwise.report.JsonReport;
-import org.wickwise.report.MarkdownReport;
-import org.wickwise.report.TextReport;
 import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine.Command;
@@ -37,13 +35,15 @@ import picocli.CommandLine.Spec;
         description = "Makes every group's plan of a class, and says who can go on and who must run a strip again.",
         footer = {
             "",
-            "The lesson file is a case file without strips that names the readings of the groups:",
+            "The lesson file is a case file without strips that names the readings of the",
+            "groups:",
             "",
             "  class: {groups: 12, sheet: READINGS.csv}",
             "",
-            "or a folder with a case file of each, `cases: FOLDER`. A table has one row a strip, with the",
-            "columns group, solvent, front mm and one for each dye; `sheet LESSONFILE` prints one to fill",
-            "in. A row that cannot be taken is told and left out; everything else still counts.",
+            "or a folder with a case file of each, `cases: FOLDER`. A table has one row a",
+            "strip, with the columns group, solvent, front mm and one for each dye; `sheet",
+            "LESSONFILE` prints one to fill in. A row that cannot be taken is told and left",
+            "out; everything else still counts.",
             "",
             "  wickwise class LESSONFILE             the class in short",
             "  wickwise class LESSONFILE 7           the plan of group 7",
@@ -160,13 +160,7 @@ final class ClassCommand implements Callable<Integer> {
             return Printed.ending(
                     Printed.linesOrOne(plan.judged().title(), plan.lines(), label, lessonFile, form), spec);
         }
-        Printed.ending(
-                switch (form) {
-                    case TEXT -> TextReport.of(plan, Terminal.heading());
-                    case MARKDOWN -> MarkdownReport.of(plan);
-                    case JSON -> JsonReport.of(plan);
-                },
-                spec);
+        Printed.ending(form.of(plan, "class LESSONFILE GROUP LABEL"), spec);
         return plan.isRefusal() ? ExitCodes.REFUSED : ExitCodes.PLANNED;
     }
 }

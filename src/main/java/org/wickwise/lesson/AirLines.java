@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.wickwise.lesson.RoomVapours.Vapour;
@@ -27,6 +28,7 @@ import org.wickwise.text.Words;
 public final class AirLines {
 
     static final String BURNING_ALARM = "burning alarm";
+    private static final String USUAL_TEMPERATURE = "temperature of a classroom";
     private static final String RESERVE = "reserve of solvent";
     private static final String RESPONSIBILITY = "responsibility";
     private static final String IDEAL_GAS =
@@ -35,6 +37,7 @@ public final class AirLines {
     private final LaidOutLesson laidOut;
     private final Map<Solvent, Double> ofTheClass;
     private final Optional<Reason> stated;
+    private final OptionalDouble measuredCelsius;
     private final double celsius;
     private final List<String> exposureLimits;
     private final Uncovered uncovered;
@@ -46,10 +49,9 @@ public final class AirLines {
         this.stated = stated;
         this.exposureLimits = laidOut.data().exposureLimits();
         this.uncovered = Uncovered.of(ofTheClass.keySet(), exposureLimits);
-        this.celsius = laidOut.lesson()
-                .room()
-                .map(Room::temperatureCelsius)
-                .orElse(laidOut.value("temperature of a classroom"));
+        this.measuredCelsius =
+                laidOut.lesson().room().map(Room::temperatureCelsius).orElse(OptionalDouble.empty());
+        this.celsius = measuredCelsius.orElse(laidOut.value(USUAL_TEMPERATURE));
     }
 
     /** With everything that the lesson keeps ready, its reserve included. */
@@ -137,6 +139,9 @@ public final class AirLines {
         }
         grounds.add(0, vapour.solvent().value("density").orElseThrow().reason());
         grounds.add(1, vapour.solvent().value("molar mass").orElseThrow().reason());
+        if (measuredCelsius.isEmpty()) {
+            grounds.add(laidOut.limit(USUAL_TEMPERATURE).reason());
+        }
         String cap = "";
         if (vapour.capped()) {
             vapour.saturation().ifPresent(over -> grounds.add(over.from().reason()));
@@ -205,7 +210,7 @@ public final class AirLines {
     }
 
     private boolean isBurningAlarm(RoomVapours vapours) {
-        return vapours.percentOfLowerExplosiveLimit() > laidOut.value(BURNING_ALARM);
+        return Numbers.steady(vapours.percentOfLowerExplosiveLimit()) > laidOut.value(BURNING_ALARM);
     }
 
     private String fire(RoomVapours vapours) {
@@ -224,7 +229,7 @@ public final class AirLines {
                 ? shown + ": this air can explode, here or where fresh air thins it out."
                 : isBurningAlarm(vapours)
                         ? shown + ", above " + alarm + ": a danger of fire."
-                        : shown + ", below " + alarm + ".";
+                        : shown + ", not above " + alarm + ".";
     }
 
     private String people(RoomVapours vapours) {

@@ -253,7 +253,7 @@ final class ColumnLines {
                         + Numbers.poured(100 * Math.min(1, share)) + " % of the bed ("
                         + leastHeld.get().dye()
                         + " is held least)";
-        boolean wide = 100 * share > most.value();
+        boolean wide = Numbers.steady(100 * share) > most.value();
         String text = wide
                 ? fills + ", which widens the bands: take the mixture up in less, or load it dry on a little "
                         + column.phaseName() + "."

@@ -127,7 +127,7 @@ final class FlowLines {
             Eluent before = route.steps().get(i - 1).eluent();
             Eluent after = route.steps().get(i).eluent();
             OptionalDouble slower = flow.timesSlower(before, after);
-            if (slower.isPresent() && slower.getAsDouble() >= most.value()) {
+            if (slower.isPresent() && Numbers.steady(slower.getAsDouble()) >= most.value()) {
                 String text = "From " + before + " to " + after + " the flow falls to about 1/"
                         + Numbers.plain(slower.getAsDouble(), 1) + underPressure()
                         + ": do not push it, and do not take it for a blocked bed.";

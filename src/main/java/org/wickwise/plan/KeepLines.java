@@ -77,6 +77,9 @@ final class KeepLines {
 
     private String inWords(Flask flask, double before) {
         String dyes = Words.joined(flask.dyes().stream().map(Dye::name).toList());
+        if (flask.tooThin()) {
+            return dyes + " as pure as wanted only in a thin end of its band that is not worth a flask";
+        }
         if (flask.isEmpty()) {
             return dyes + " nowhere as pure as wanted (at best "
                     + percent(flask.purity().orElse(0.0)) + ")";
@@ -114,11 +117,7 @@ final class KeepLines {
         grounds.add(judgement.limits().get("wanted purity").reason());
         grounds.add(RouteLines.plates(judgement));
         for (Flask flask : flasks) {
-            for (Dye dye : flask.dyes()) {
-                route.steps().forEach(step -> judgement
-                        .measured(dye, step.eluent())
-                        .ifPresent(measured -> grounds.add(measured.reason())));
-            }
+            flask.dyes().forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         }
         return new Reason.Calculated(
                 text,

@@ -70,7 +70,7 @@ public final class Planner {
         lines.addAll(new StripLines(judgement).lines());
         lines.addAll(new FootingLines(judgement, route).lines());
         lines.addAll(new DoubtLines(judgement, route).lines());
-        lines.addAll(new OwnRulesLines(own).lines());
+        lines.addAll(new OwnRulesLines(own, judgement).lines());
         lines.addAll(new AdviceLines(judgement, route, overlapping, topics).lines());
         lines.addAll(new BlendLines(judgement, route, overlapping, blends).lines());
         lines.sort(Comparator.comparing(PlanLine::section));

@@ -209,9 +209,7 @@ final class RouteLines {
             Band band = elution.bands().get(dye);
             terms.add(dye + ": middle " + Numbers.fixed(band.middleMillilitres(), 2) + ", sigma "
                     + Numbers.fixed(band.sigmaMillilitres(), 2) + " column volumes from the first drop of step 1");
-            route.steps().subList(0, index + 1).forEach(poured -> judgement
-                    .measured(dye, poured.eluent())
-                    .ifPresent(measured -> grounds.add(measured.reason())));
+            grounds.addAll(route.groundsOfBand(dye, judgement));
         }
         grounds.add(plates(judgement));
         String formula =
@@ -252,9 +250,7 @@ final class RouteLines {
         Limit parted = judgement.limits().get("resolution of parted bands");
         grounds.add(parted.reason());
         grounds.add(plates(judgement));
-        route.steps().forEach(step -> step.leaving()
-                .forEach(dye ->
-                        judgement.measured(dye, step.eluent()).ifPresent(measured -> grounds.add(measured.reason()))));
+        inOrder.forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         String text = "Reckoned resolution of neighbours: " + String.join("; ", pairs)
                 + ". From " + Numbers.plain(parted.value(), 2)
                 + " on two bands are parted to the base line, below it they overlap. Estimated from the strips, not seen on"

@@ -2,6 +2,7 @@ package org.wickwise.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.plan.PlanLine.Section;
@@ -19,6 +20,8 @@ import org.wickwise.text.Words;
 
 /** What the strips show: movement, pairs that do not part, and the eluents that may not go in. */
 final class StripLines {
+
+    private static final int MOST_PAIRS_ONE_BY_ONE = 3;
 
     private final Judgement judgement;
     private final List<PlanLine> lines = new ArrayList<>();
@@ -79,31 +82,54 @@ final class StripLines {
         return released.isEmpty() ? "" : " It releases " + Words.joined(released) + ".";
     }
 
-    /** Pairs that touch or run together, unless both stay at the origin, where nothing else is to be expected. */
+    /**
+     * Pairs that touch or run together, unless both stay at the origin, where nothing else is to be expected. A few are told one by
+     * one, many in one line.
+     */
     private void unparted(Eluent eluent) {
-        for (Conclusion.Between between : judgement.all(Conclusion.Between.class)) {
-            boolean sharedSpotTwice = between.separation() == Separation.TOGETHER
-                    && judgement.holds(
-                            new Conclusion.Between(eluent, between.behind(), between.ahead(), Separation.TOGETHER))
-                    && between.ahead().compareTo(between.behind()) > 0;
-            if (!between.eluent().equals(eluent)
-                    || between.separation() == Separation.PARTED
-                    || bothStay(between)
-                    || sharedSpotTwice) {
-                continue;
-            }
-            Reason.Concluded reason = judgement.reason(between);
+        List<Conclusion.Between> pairs = judgement.all(Conclusion.Between.class).stream()
+                .filter(between -> between.eluent().equals(eluent)
+                        && between.separation() != Separation.PARTED
+                        && !bothStay(between)
+                        && !isToldTheOtherWayRound(between))
+                .toList();
+        if (pairs.size() > MOST_PAIRS_ONE_BY_ONE) {
+            String text = "In " + eluent + " these are not safely parted: "
+                    + pairs.stream()
+                            .map(between -> between.ahead() + " and " + between.behind())
+                            .collect(Collectors.joining("; "))
+                    + ".";
+            List<Reason> grounds = pairs.stream().<Reason>map(judgement::reason).toList();
             lines.add(new PlanLine(
-                    "pair-" + Words.slug(eluent.name()) + "-"
-                            + Words.slug(between.ahead().name()) + "-"
-                            + Words.slug(between.behind().name()),
+                    "pairs-" + Words.slug(eluent.name()),
                     Section.STRIPS,
-                    "In " + eluent + " " + between.ahead() + " and " + between.behind() + " are not safely parted: "
-                            + reason.arguments().stream()
-                                    .map(Reason.Argument::because)
-                                    .collect(Collectors.joining(" ")),
-                    reason));
+                    text,
+                    new Reason.Chosen(text, List.of(), grounds)));
+        } else {
+            pairs.forEach(this::unparted);
         }
+    }
+
+    private void unparted(Conclusion.Between between) {
+        Eluent eluent = between.eluent();
+        Reason.Concluded reason = judgement.reason(between);
+        lines.add(new PlanLine(
+                "pair-" + Words.slug(eluent.name()) + "-"
+                        + Words.slug(between.ahead().name()) + "-"
+                        + Words.slug(between.behind().name()),
+                Section.STRIPS,
+                "In " + eluent + " " + between.ahead() + " and " + between.behind() + " are not safely parted: "
+                        + reason.arguments().stream()
+                                .map(Reason.Argument::because)
+                                .collect(Collectors.joining(" ")),
+                reason));
+    }
+
+    private boolean isToldTheOtherWayRound(Conclusion.Between between) {
+        return between.separation() == Separation.TOGETHER
+                && judgement.holds(new Conclusion.Between(
+                        between.eluent(), between.behind(), between.ahead(), Separation.TOGETHER))
+                && between.ahead().compareTo(between.behind()) > 0;
     }
 
     private boolean bothStay(Conclusion.Between between) {
@@ -126,35 +152,81 @@ final class StripLines {
                 lines.add(new PlanLine(
                         "fitness-" + Words.slug(eluent.name()),
                         Section.FITNESS,
-                        eluent + " " + verdict + ". " + why,
+                        Words.capital(eluent.name()) + " " + verdict + ". " + why,
                         reason));
                 return;
             }
         }
     }
 
-    /** Two eluents that may both enter, but not one right after the other; and what may go between them. */
+    /**
+     * Two eluents that may both enter, but not one right after the other; and what may go between them. Where the same
+     * rules bar both orders, one line tells both.
+     */
     private void unmixed(Eluent before, Eluent after) {
         Conclusion.MayNotFollow conclusion = new Conclusion.MayNotFollow(before, after);
         boolean bothEnter = Stream.of(before, after)
                 .noneMatch(eluent -> judgement.holds(new Conclusion.Fitness(eluent, Fit.UNFIT)));
-        if (!bothEnter || before.compareTo(after) > 0 || !judgement.holds(conclusion)) {
+        boolean eitherWay = rulesAgainst(before, after).equals(rulesAgainst(after, before));
+        boolean isToldAlready = eitherWay && before.compareTo(after) > 0;
+        if (!bothEnter || isToldAlready || !judgement.holds(conclusion)) {
             return;
         }
+        lines.add(new PlanLine(
+                "unmixed-" + Words.slug(before.name()) + "-" + Words.slug(after.name()),
+                Section.FITNESS,
+                barred(conclusion, eitherWay) + " " + bridge(before, after, eitherWay),
+                judgement.reason(conclusion)));
+    }
+
+    private String barred(Conclusion.MayNotFollow conclusion, boolean eitherWay) {
+        Eluent before = conclusion.before();
+        Eluent after = conclusion.after();
+        if (eitherWay && doNotMix(before, after)) {
+            return before + " and " + after + " do not mix: neither may directly follow the other.";
+        }
+        String why = judgement.reason(conclusion).arguments().stream()
+                .map(Reason.Argument::because)
+                .distinct()
+                .collect(Collectors.joining(" "));
+        return eitherWay
+                ? "Of " + before + " and " + after + " neither may directly follow the other. " + why
+                : after + " may not directly follow " + before + ". " + why;
+    }
+
+    private boolean doNotMix(Eluent one, Eluent other) {
+        return judgement.miscibility().parting(one, other).isPresent();
+    }
+
+    private Set<String> rulesAgainst(Eluent before, Eluent after) {
+        Conclusion.MayNotFollow conclusion = new Conclusion.MayNotFollow(before, after);
+        return judgement.holds(conclusion)
+                ? judgement.reason(conclusion).arguments().stream()
+                        .map(Reason.Argument::ruleId)
+                        .collect(Collectors.toSet())
+                : Set.of();
+    }
+
+    private String bridge(Eluent before, Eluent after, boolean eitherWay) {
         List<String> bridges = judgement.miscibility().between(before, after).stream()
                 .filter(bridge ->
                         judgement.judged().shelf().bottleOf(Eluent.neat(bridge)).isPresent())
                 .filter(bridge -> !judgement.holds(new Conclusion.Fitness(Eluent.neat(bridge), Fit.UNFIT)))
+                .filter(bridge -> mayGoBetween(before, Eluent.neat(bridge), after)
+                        && (!eitherWay || mayGoBetween(after, Eluent.neat(bridge), before)))
                 .map(Solvent::name)
                 .toList();
-        String between = bridges.isEmpty()
-                ? "Nothing on the shelf mixes with both."
-                : "Between them goes about one column volume of " + String.join(" or ", bridges)
-                        + ", which mixes with both; it may move dyes, so run a strip in it first.";
-        lines.add(new PlanLine(
-                "unmixed-" + Words.slug(before.name()) + "-" + Words.slug(after.name()),
-                Section.FITNESS,
-                before + " and " + after + " do not mix: neither may directly follow the other. " + between,
-                judgement.reason(conclusion)));
+        if (bridges.isEmpty()) {
+            return doNotMix(before, after)
+                    ? "Nothing on the shelf mixes with both."
+                    : "Nothing on the shelf is listed to go between them.";
+        }
+        return "Between them goes about one column volume of " + String.join(" or ", bridges)
+                + ", which mixes with both; it may move dyes, so run a strip in it first.";
+    }
+
+    private boolean mayGoBetween(Eluent before, Eluent bridge, Eluent after) {
+        return !judgement.holds(new Conclusion.MayNotFollow(before, bridge))
+                && !judgement.holds(new Conclusion.MayNotFollow(bridge, after));
     }
 }

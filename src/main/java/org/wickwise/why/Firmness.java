@@ -102,14 +102,14 @@ public record Firmness(
                     .map(route -> PlanGrounds.of(route, first))
                     .orElse(List.of());
             List<Margin> margins = judge.margins(first).of(grounds);
-            for (int i = 0; i < redraws; i++) {
-                redraw(seed * redraws + i);
+            for (int drawing = 0; drawing < redraws; drawing++) {
+                redraw(drawing);
             }
             return new Firmness(first, margins, usual, redraws, seed, same, others, links());
         }
 
-        private void redraw(long drawing) {
-            List<Redraw> drawn = judging.redraw(drawing);
+        private void redraw(int drawing) {
+            List<Redraw> drawn = judging.redraw(seed, drawing);
             String outcome;
             try {
                 outcome = outcome(planner.route(
@@ -147,6 +147,7 @@ public record Firmness(
             }
             links.sort(Comparator.comparingDouble((Link link) -> -Math.abs(link.leaning()))
                     .thenComparing(link -> link.strip().toString())
+                    .thenComparing(link -> link.strip().place())
                     .thenComparing(link -> link.spot().dyes().toString()));
             return List.copyOf(links);
         }

@@ -13,6 +13,10 @@ import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.report.Heading;
 import org.wickwise.report.ReasonText;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Shelf;
+import org.wickwise.substance.ShelfReader;
+import org.wickwise.substance.Solvent;
 
 /** A shelf of one's own: what it changes in a plan, and how it is shown. */
 class ShelfTest {
@@ -40,6 +44,28 @@ class ShelfTest {
     void aBottleThatIsTooEmptyIsNotPouredAndThePlanSaysWhatItWouldHaveBeen() {
         assertThat(text("stock")).contains("then ethanol;", "33 mL of ethanol", "the shelf gives 20 mL");
         assertThat(why("stock")).contains("ethanol holds 20 mL", "department-shelf.yaml:8");
+    }
+
+    /** 60 mL of the one part let one mix 80 mL, whatever stands in the bottle that says nothing. */
+    @Test
+    void aBlendIsAsScantyAsTheBottleThatSaysHowLittleItHolds(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("small.yaml"),
+                "shelf: small\nbottles:\n  - {solvent: heptane, amount mL: 60}\n  - {solvent: ethyl acetate}\n");
+        Shelf shelf = ShelfReader.read(file, Shipped.data());
+        assertThat(shelf.millilitresOf(blend("heptane", 75, "ethyl acetate", 25)))
+                .hasValue(80);
+        assertThat(shelf.millilitresOf(Eluent.neat(solvent("ethyl acetate")))).isEmpty();
+        assertThat(shelf.millilitresOf(Eluent.neat(solvent("heptane")))).hasValue(60);
+    }
+
+    private static Eluent blend(String one, double percent, String other, double rest) {
+        return Eluent.of(
+                List.of(new Eluent.Part(solvent(one), percent), new Eluent.Part(solvent(other), rest)), List.of());
+    }
+
+    private static Solvent solvent(String name) {
+        return Shipped.data().solvent(name).orElseThrow();
     }
 
     @Test
