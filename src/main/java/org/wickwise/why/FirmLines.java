@@ -17,7 +17,7 @@ public final class FirmLines {
 
     private static final int MOST_OTHERS = 5;
     private static final int MOST_LINKS = 3;
-    private static final double LEANS = 0.3;
+    private static final String LEANING = "leaning of a weak link";
     private static final double PER_CENT = 100;
     private static final String REFERENCE =
             "JCGM 101:2008, propagation of distributions by drawing; readings taken as Gaussian";
@@ -67,13 +67,13 @@ public final class FirmLines {
 
     private void links() {
         List<Firmness.Link> leaning = firmness.links().stream()
-                .filter(link -> Math.abs(link.leaning()) >= LEANS)
+                .filter(link -> Math.abs(link.leaning()) >= firmness.judgement().limit(LEANING))
                 .limit(MOST_LINKS)
                 .toList();
         if (firmness.same() == firmness.redraws()) {
             add("weakest", "No reading is a weak link: none of them, read again, changes the plan.");
         } else if (leaning.isEmpty()) {
-            add("weakest", "No single reading is the weak link; several together make the difference.");
+            addOfLinks("weakest", "No single reading is the weak link; several together make the difference.");
         }
         for (int i = 0; i < leaning.size(); i++) {
             Firmness.Link link = leaning.get(i);
@@ -84,7 +84,7 @@ public final class FirmLines {
                     + Numbers.fixed(Math.abs(link.leaning()), 1) + " standard uncertainties "
                     + (link.leaning() > 0 ? "further from" : "nearer to") + " the origin"
                     + (i == 0 ? ". Measure it again, or run that strip longer." : ".");
-            add(i == 0 ? "weakest" : "weak-" + (i + 1), text);
+            addOfLinks(i == 0 ? "weakest" : "weak-" + (i + 1), text);
         }
     }
 
@@ -123,8 +123,19 @@ public final class FirmLines {
     }
 
     private void add(String label, String text) {
+        add(label, text, List.of("usual ruler division", "spot centre half-width", "uncertainty of a reported Rf"));
+    }
+
+    private void addOfLinks(String label, String text) {
+        add(
+                label,
+                text,
+                List.of("usual ruler division", "spot centre half-width", "uncertainty of a reported Rf", LEANING));
+    }
+
+    private void add(String label, String text, List<String> limits) {
         List<Reason> grounds = new ArrayList<>();
-        for (String limit : List.of("usual ruler division", "spot centre half-width", "uncertainty of a reported Rf")) {
+        for (String limit : limits) {
             grounds.add(firmness.judgement().limits().get(limit).reason());
         }
         String formula = firmness.redraws() + " redraws from seed " + firmness.seed()
