@@ -13,6 +13,7 @@ import org.wickwise.column.Pour;
 import org.wickwise.notebook.DyeOutcome.Balance;
 import org.wickwise.notebook.DyeOutcome.Bound;
 import org.wickwise.notebook.DyeOutcome.Held;
+import org.wickwise.notebook.DyeOutcome.Open;
 import org.wickwise.notebook.DyeOutcome.Predicted;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.substance.Dye;
@@ -41,14 +42,16 @@ record OutcomeOfDye(
     DyeOutcome outcome() {
         boolean byAbsorbance = isReadThroughout();
         Optional<CollectedBand> observed = (byAbsorbance ? absorbed() : seen()).map(this::withVolumes);
-        return new DyeOutcome(
+        DyeOutcome outcome = new DyeOutcome(
                 dye,
                 predicted(),
                 observed,
                 byAbsorbance,
-                observed.flatMap(this::held),
+                Optional.empty(),
                 balance(),
-                run.stuck().contains(dye));
+                run.stuck().contains(dye),
+                wasToStay());
+        return outcome.cameAnywhere() ? outcome : outcome.with(observed.flatMap(this::held));
     }
 
     /** Whether the absorbance was read wherever the dye was seen, so that the amounts tell the whole band. */
@@ -130,6 +133,28 @@ record OutcomeOfDye(
             return Optional.empty();
         }
         double volume = columnVolume.getAsDouble();
+        List<RetardationFactor> known = known();
+        Optional<Band> band = band(known, 1, volume);
+        if (band.isEmpty() || leavesIn(band.get(), volume) >= known.size()) {
+            return Optional.empty();
+        }
+        double middle = band.get().middleMillilitres();
+        double squares = 0;
+        for (int i = 0; i < known.size(); i++) {
+            squares += square(middle, band(raised(known, i, 1), 1, volume));
+        }
+        return Optional.of(new Predicted(
+                band.get(),
+                new Open(
+                        Math.sqrt(squares),
+                        Math.sqrt(square(middle, band(known, Math.pow(10, tolerances.transfer()), volume))),
+                        Math.sqrt(square(middle, band(known, 1, volume * (1 + tolerances.columnVolume()))))),
+                earliest(known, middle, volume),
+                run.poured().get(leavesIn(band.get(), volume)).eluent()));
+    }
+
+    /** What the strips tell of the eluents poured, up to the first that none was run in. */
+    private List<RetardationFactor> known() {
         List<RetardationFactor> known = new ArrayList<>();
         for (Poured poured : run.poured()) {
             Optional<RetardationFactor> there = strips.apply(poured.eluent());
@@ -138,23 +163,42 @@ record OutcomeOfDye(
             }
             known.add(there.get());
         }
-        Optional<Band> band = band(known, 1, volume);
-        if (band.isEmpty() || leavesIn(band.get(), volume) >= known.size()) {
-            return Optional.empty();
-        }
-        double middle = band.get().middleMillilitres();
-        double squares = square(middle, band(known, 1, volume * (1 + tolerances.columnVolume())))
-                + square(middle, band(known, Math.pow(10, tolerances.transfer()), volume));
+        return known;
+    }
+
+    private boolean wasToStay() {
+        List<RetardationFactor> known = known();
+        return known.size() == run.poured().size()
+                && columnVolume.isPresent()
+                && band(known, 1, columnVolume.getAsDouble()).isEmpty();
+    }
+
+    /** The same strips, the dye having run further on one of them. */
+    private static List<RetardationFactor> raised(List<RetardationFactor> known, int which, double timesUncertainty) {
+        List<RetardationFactor> other = new ArrayList<>(known);
+        RetardationFactor read = known.get(which);
+        other.set(
+                which,
+                new RetardationFactor(
+                        Math.min(1, read.value() + timesUncertainty * read.uncertainty()), read.uncertainty()));
+        return other;
+    }
+
+    /** V0 + (V_R - V0)/10^(the root of the squares of what each uncertainty takes away, in log10). */
+    private double earliest(List<RetardationFactor> known, double middle, double volume) {
+        double smaller = volume * (1 - SURELY * tolerances.columnVolume());
+        double squares = shorter(middle - volume, band(known, 1, smaller), smaller)
+                + shorter(middle - volume, band(known, Math.pow(10, -SURELY * tolerances.transfer()), volume), volume);
         for (int i = 0; i < known.size(); i++) {
-            List<RetardationFactor> other = new ArrayList<>(known);
-            double raised = Math.min(1, known.get(i).value() + known.get(i).uncertainty());
-            other.set(i, new RetardationFactor(raised, known.get(i).uncertainty()));
-            squares += square(middle, band(other, 1, volume));
+            squares += shorter(middle - volume, band(raised(known, i, SURELY), 1, volume), volume);
         }
-        return Optional.of(new Predicted(
-                band.get(),
-                Math.sqrt(squares),
-                run.poured().get(leavesIn(band.get(), volume)).eluent()));
+        return volume + (middle - volume) * Math.pow(10, -Math.sqrt(squares));
+    }
+
+    /** The square of the logarithm by which the way behind one column volume becomes shorter. */
+    private static double shorter(double way, Optional<Band> other, double volume) {
+        double left = other.map(found -> found.middleMillilitres() - volume).orElse(way);
+        return left <= 0 ? Double.POSITIVE_INFINITY : Math.pow(Math.log10(way / left), 2);
     }
 
     private static double square(double middle, Optional<Band> other) {
@@ -214,14 +258,12 @@ record OutcomeOfDye(
         double further = before(pour, volume, 1).orElseThrow().position();
         uncertainty = Math.hypot(uncertainty, retention(band.middleMillilitres(), volume, further, pour) - k);
         Eluent eluent = run.poured().get(pour).eluent();
-        Optional<RetardationFactor> strip = strips.apply(eluent).filter(RetardationFactor::isFarFromBothEnds);
         OptionalDouble plates = k > 0 ? plates(band, before.get(), k, volume) : OptionalDouble.empty();
         return Optional.of(new Held(
                 eluent,
                 Math.max(0, k),
                 uncertainty,
-                strip.map(found -> OptionalDouble.of(found.retentionFactor())).orElse(OptionalDouble.empty()),
-                strip.map(RetardationFactor::retentionUncertainty).orElse(0.0),
+                strips.apply(eluent),
                 band.inTheLast() ? Bound.AT_LEAST : band.inTheFirst() ? Bound.AT_MOST : Bound.ABOUT,
                 plates,
                 plates.isEmpty() ? 0 : platesUncertainty(band, plates.getAsDouble(), k, uncertainty)));

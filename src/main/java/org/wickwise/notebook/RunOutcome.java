@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.stream.DoubleStream;
 import org.wickwise.bench.Case;
 import org.wickwise.column.Band;
 import org.wickwise.column.CollectedBand.Portion;
+import org.wickwise.notebook.ColumnRun.WeighedPool;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
@@ -24,6 +26,8 @@ import org.wickwise.substance.Eluent;
  */
 public record RunOutcome(
         Case written, ColumnRun run, RunTolerances tolerances, OptionalDouble columnVolume, List<DyeOutcome> dyes) {
+
+    private static final double COVERAGE = 2;
 
     public RunOutcome {
         dyes = List.copyOf(dyes);
@@ -64,6 +68,44 @@ public record RunOutcome(
                 .sorted(Comparator.comparingDouble(
                         dye -> dye.observed().orElseThrow().middleMillilitres()))
                 .toList();
+    }
+
+    /**
+     * By how many millilitres more was collected than poured and held by the bed, where that is surely more: beyond twice the
+     * uncertainty of all volumes (JCGM 100:2008, 5.1.2). Empty where it is not, or the bed's size is not known.
+     */
+    public OptionalDouble collectedTooMuch() {
+        if (columnVolume.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double liquid = columnVolume.getAsDouble();
+        double much = run.collectedMillilitres() - run.pouredMillilitres() - liquid;
+        double squares = DoubleStream.concat(
+                        run.fractions().stream().mapToDouble(Fraction::millilitres),
+                        run.poured().stream().mapToDouble(Poured::millilitres))
+                .map(each -> Math.pow(tolerances.volume() * each, 2))
+                .sum();
+        double uncertainty = Math.hypot(Math.sqrt(squares), tolerances.columnVolume() * liquid);
+        return much > COVERAGE * uncertainty ? OptionalDouble.of(much) : OptionalDouble.empty();
+    }
+
+    /**
+     * By how many milligrams more was weighed out than put on, where that is surely more: beyond twice the uncertainty of all
+     * masses. Empty where it is not, or the load was not weighed.
+     */
+    public OptionalDouble weighedTooMuch() {
+        OptionalDouble load = written.load().milligrams();
+        if (load.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double much =
+                run.pools().stream().mapToDouble(WeighedPool::dryMilligrams).sum() - load.getAsDouble();
+        double squares = DoubleStream.concat(
+                        run.pools().stream().mapToDouble(WeighedPool::dryMilligrams),
+                        DoubleStream.of(load.getAsDouble()))
+                .map(each -> Math.pow(tolerances.mass() * each, 2))
+                .sum();
+        return much > COVERAGE * Math.sqrt(squares) ? OptionalDouble.of(much) : OptionalDouble.empty();
     }
 
     /** What a fraction holds of a dye, as absorbance times millilitres, with its uncertainty; 0 where nobody saw it. */

@@ -171,12 +171,20 @@ public final class RunReader {
 
     private List<WeighedPool> pools(Fields run, int fractions) {
         List<WeighedPool> pools = new ArrayList<>();
+        Set<Integer> weighed = new TreeSet<>();
         for (Node item : run.list("pools")) {
             Fields fields = Fields.ofNode(item, "a pool", POOL_KEYS, problems);
             List<Integer> numbers = new ArrayList<>();
             for (Scalar written : fields.texts("fractions")) {
                 fields.numberIn(written).ifPresent(number -> {
-                    if (number % 1 == 0 && number >= 1 && number <= fractions) {
+                    boolean isThere = number % 1 == 0 && number >= 1 && number <= fractions;
+                    if (isThere && !weighed.add((int) number)) {
+                        problems.add(
+                                written.place(),
+                                "fraction " + Numbers.plain(number, 0) + " was weighed twice",
+                                "each fraction in one pool at most",
+                                "take it out of one, or put both pools together");
+                    } else if (isThere) {
                         numbers.add((int) number);
                     } else {
                         problems.add(

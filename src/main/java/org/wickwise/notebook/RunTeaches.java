@@ -16,7 +16,7 @@ import org.wickwise.substance.StationaryPhase;
  * @param retentions of each dye in the eluent it left in, in the order of leaving
  * @param plates N that the bed reached; empty where no band has a width
  * @param transfer from strip to column, by the first dye that left; empty where it cannot be reckoned
- * @param isDoubtful whether something went wrong with the run, as the writer says
+ * @param isDoubtful whether something went wrong with the run, as the writer says, or more was collected than can have come
  */
 public record RunTeaches(
         StationaryPhase phase,
@@ -73,7 +73,8 @@ public record RunTeaches(
                         .toList(),
                 plates(held.stream().flatMap(dye -> dye.held().stream()).toList()),
                 transfer(outcome),
-                !outcome.run().wentWrong().isEmpty());
+                !outcome.run().wentWrong().isEmpty()
+                        || outcome.collectedTooMuch().isPresent());
     }
 
     private static Retention retention(Dye dye, Held held) {

@@ -35,7 +35,7 @@ public final class AfterLines {
         this.judgement = judgement;
         this.planned = planned;
         this.outcome = RunFacts.outcome(judgement, run);
-        this.grounds = new RunGrounds(outcome, judgement.movements());
+        this.grounds = new RunGrounds(outcome, judgement.movements(), judgement.limits());
         this.run = run;
     }
 
@@ -83,6 +83,7 @@ public final class AfterLines {
                                 + millilitres(run.collectedMillilitres()) + " collected",
                         List.of(),
                         grounds.poured()));
+        outcome.collectedTooMuch().ifPresent(this::tooMuch);
         planned.ifPresent(this::asPlanned);
         if (outcome.columnVolume().isEmpty()) {
             String text =
@@ -90,6 +91,18 @@ public final class AfterLines {
                             + " k: add `bore mm` and `bed mm` to the column.";
             add("size", Section.CAME, text, new Reason.Stated("the column has no size", run.place()));
         }
+    }
+
+    private void tooMuch(double much) {
+        add(
+                "too-much",
+                Section.CAME,
+                millilitres(run.collectedMillilitres()) + " was collected, but only "
+                        + millilitres(run.pouredMillilitres()) + " poured, and the bed holds about "
+                        + millilitres(outcome.columnVolume().orElseThrow()) + ": about " + Numbers.plain(much, 0)
+                        + " mL cannot have come from there. A volume is wrong or counted twice, or something that was"
+                        + " poured is not written down; mend that first.",
+                grounds.collectedTooMuch());
     }
 
     private void asPlanned(Route route) {
@@ -157,18 +170,18 @@ public final class AfterLines {
                             : new Reason.Chosen(text, List.of(), List.<Reason>copyOf(reasons)));
         });
         if (why.isEmpty()) {
-            String text = "Nothing differs so much that a rule asks why.";
+            List<Reason> compared = outcome.dyes().stream()
+                    .filter(dye -> dye.lateMillilitres().isPresent())
+                    .map(grounds::late)
+                    .toList();
+            String text = compared.isEmpty()
+                    ? "Of no dye it is known when it came and when it was to come, so no rule asks why."
+                    : "Nothing differs so much that a rule asks why.";
             add(
                     "no-reason",
                     Section.REASONS,
                     text,
-                    new Reason.Chosen(
-                            text,
-                            List.of(),
-                            outcome.dyes().stream()
-                                    .filter(dye -> dye.lateMillilitres().isPresent())
-                                    .map(grounds::late)
-                                    .toList()));
+                    new Reason.Chosen(text, List.of(), compared.isEmpty() ? grounds.poured() : compared));
         }
     }
 

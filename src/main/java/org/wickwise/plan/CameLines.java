@@ -32,17 +32,13 @@ final class CameLines {
     List<PlanLine> lines(List<DyeOutcome> order) {
         order.forEach(this::came);
         apart();
+        plusAndMinus();
         return lines;
     }
 
     private void came(DyeOutcome dye) {
         String name = Words.capital(dye.dye().name());
-        String expected = dye.predicted()
-                .map(this::expected)
-                .orElse(
-                        outcome.columnVolume().isEmpty()
-                                ? ""
-                                : "when it was to come is not known, because no strip tells its Rf in every eluent poured");
+        String expected = dye.predicted().map(this::expected).orElseGet(() -> notExpected(dye));
         if (dye.observed().isEmpty()) {
             String text = name + " is in no fraction; " + (expected.isEmpty() ? "" : expected + "; ")
                     + (dye.stuck() ? "it is still seen on the bed." : "nobody saw it on the bed either.");
@@ -54,28 +50,97 @@ final class CameLines {
             return;
         }
         CollectedBand band = dye.observed().get();
-        String text =
-                name + " came at " + bound(band) + shownMillilitres(band.middleMillilitres(), band.middleUncertainty())
-                        + " (fractions from " + Numbers.plain(band.fromMillilitres(), 0) + " to "
-                        + Numbers.plain(band.toMillilitres(), 0) + " mL, "
-                        + (dye.byAbsorbance() ? "by absorbance" : "by eye") + ")"
-                        + (expected.isEmpty() ? "" : "; " + expected) + "." + difference(dye) + width(dye);
-        add(
-                label("came", dye),
-                Section.CAME,
-                text,
-                dye.predicted().isPresent() ? grounds.late(dye) : grounds.observed(dye));
+        String text = name + " came " + (dye.cameAnywhere() ? anywhere(band) : where(dye, band))
+                + (expected.isEmpty() ? "" : "; " + expected) + "." + difference(dye) + width(dye);
+        add(label("came", dye), Section.CAME, text, grounds(dye));
     }
 
-    private static String bound(CollectedBand band) {
-        return band.inTheLast() ? "no sooner than about " : band.inTheFirst() ? "no later than about " : "";
+    private Reason grounds(DyeOutcome dye) {
+        if (dye.lateMillilitres().isPresent()) {
+            return grounds.late(dye);
+        }
+        return dye.predicted().isEmpty()
+                ? grounds.observed(dye)
+                : new Reason.Chosen(
+                        dye.dye() + " came " + RunGrounds.when(dye),
+                        List.of(),
+                        List.of(grounds.observed(dye), grounds.predicted(dye)));
+    }
+
+    private String where(DyeOutcome dye, CollectedBand band) {
+        return (band.isCut()
+                        ? "with its middle " + RunGrounds.when(dye)
+                        : "with its middle at " + shownMillilitres(band.middleMillilitres(), band.middleUncertainty()))
+                + " (in fractions from " + Numbers.plain(band.fromMillilitres(), 0) + " to "
+                + Numbers.plain(band.toMillilitres(), 0) + " mL, " + (dye.byAbsorbance() ? "by absorbance" : "by eye")
+                + ")";
+    }
+
+    private String anywhere(CollectedBand band) {
+        return (outcome.run().fractions().size() == 1
+                        ? "in the one fraction there is"
+                        : "in the first fraction and the last")
+                + ", so when is not known (somewhere from " + Numbers.plain(band.fromMillilitres(), 0) + " to "
+                + Numbers.plain(band.toMillilitres(), 0) + " mL)";
     }
 
     private String expected(Predicted predicted) {
-        return "it was to come at "
-                + shownMillilitres(predicted.band().middleMillilitres(), predicted.middleUncertainty())
-                + " (" + Numbers.plain(predicted.band().fromMillilitres(), 0) + " to "
-                + Numbers.plain(predicted.band().toMillilitres(), 0) + " mL) in " + predicted.eluent();
+        double arrived =
+                outcome.run().pouredMillilitres() + outcome.columnVolume().orElseThrow();
+        if (predicted.isWellKnown(outcome.columnVolume().orElseThrow())) {
+            return "it was to come at "
+                    + shownMillilitres(predicted.band().middleMillilitres(), predicted.middleUncertainty()) + " in "
+                    + predicted.eluent();
+        }
+        return "it was to come no sooner than about " + Numbers.poured(predicted.earliestMillilitres())
+                + " mL in "
+                + predicted.eluent() + ", when is not known well"
+                + (predicted.earliestMillilitres() > arrived ? ", and not with what was poured" : "");
+    }
+
+    private String notExpected(DyeOutcome dye) {
+        if (outcome.columnVolume().isEmpty()) {
+            return "";
+        }
+        return dye.wasToStay()
+                ? "by the strips it was to stay on the bed in what was poured"
+                : "when it was to come is not known, because no strip tells its Rf in every eluent poured";
+    }
+
+    /** What each half-width of this section comes of. */
+    private void plusAndMinus() {
+        List<DyeOutcome> known = outcome.dyes().stream()
+                .filter(dye -> dye.observed().isPresent())
+                .toList();
+        if (known.isEmpty()) {
+            return;
+        }
+        boolean isCompared =
+                outcome.dyes().stream().anyMatch(dye -> dye.predicted().isPresent());
+        String text = "Each ± holds 95 of 100 cases. Where a dye came, it comes of the size of the fractions and the"
+                + " measuring of volumes"
+                + (isCompared
+                        ? "; where it was to come, of the ruler on the strips, of the way from strip to column (k may change"
+                                + " by a factor of "
+                                + Numbers.plain(
+                                        Math.pow(
+                                                10,
+                                                COVERAGE * outcome.tolerances().transfer()),
+                                        1)
+                                + ") and of the liquid in the bed (± "
+                                + Numbers.plain(200 * outcome.tolerances().columnVolume(), 0) + " %)."
+                        : ".");
+        add(
+                "plus-and-minus",
+                Section.CAME,
+                text,
+                new Reason.Chosen(
+                        text,
+                        List.of(),
+                        known.stream()
+                                .map(dye ->
+                                        dye.predicted().isPresent() ? grounds.predicted(dye) : grounds.observed(dye))
+                                .toList()));
     }
 
     /** By how much it came early or late, and whether strips and bed leave as much open. */
@@ -88,6 +153,9 @@ final class CameLines {
                 * Math.hypot(
                         dye.observed().orElseThrow().middleUncertainty(),
                         dye.predicted().orElseThrow().middleUncertainty());
+        if (!dye.predicted().orElseThrow().isWellKnown(outcome.columnVolume().orElseThrow())) {
+            return soonerThanPossible(dye);
+        }
         if (Math.abs(late) < COVERAGE * dye.observed().orElseThrow().middleUncertainty()) {
             return " That is when it was expected, as nearly as the fractions tell.";
         }
@@ -98,8 +166,19 @@ final class CameLines {
                         : ", more than strips and bed leave open.");
     }
 
+    private String soonerThanPossible(DyeOutcome dye) {
+        double came = dye.observed().orElseThrow().middleMillilitres()
+                + COVERAGE * dye.observed().orElseThrow().middleUncertainty();
+        return came < dye.predicted().orElseThrow().earliestMillilitres()
+                ? " It came early, more than strips and bed leave open."
+                : "";
+    }
+
     private String width(DyeOutcome dye) {
         CollectedBand band = dye.observed().orElseThrow();
+        if (dye.cameAnywhere()) {
+            return "";
+        }
         if (band.sigmaMillilitres().isEmpty() || band.isCut()) {
             return band.sigmaMillilitres().isEmpty() ? " Too few fractions hold it to tell its width." : "";
         }
@@ -117,8 +196,8 @@ final class CameLines {
         for (int i = 1; i < order.size(); i++) {
             DyeOutcome ahead = order.get(i - 1);
             DyeOutcome behind = order.get(i);
-            Optional<Band> first = ahead.observed().flatMap(CollectedBand::band);
-            Optional<Band> second = behind.observed().flatMap(CollectedBand::band);
+            Optional<Band> first = ahead.band();
+            Optional<Band> second = behind.band();
             if (first.isPresent() && second.isPresent()) {
                 String came = Numbers.plain(first.get().resolutionTo(second.get()), 1);
                 String expected = ahead.predicted().isPresent()

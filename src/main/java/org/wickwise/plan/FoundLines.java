@@ -101,6 +101,19 @@ final class FoundLines {
     private void balance(DyeOutcome dye) {
         String name = Words.capital(dye.dye().name());
         Optional<Balance> balance = dye.balance();
+        if (dye.observed().isEmpty() && balance.isEmpty()) {
+            String text = name + " is in no fraction, so none of it was recovered; "
+                    + (dye.stuck()
+                            ? "it is still seen on the bed."
+                            : "whether it is still on the bed, nobody wrote down: look, and name it under `still on the"
+                                    + " bed`, or run a strip of the fractions.");
+            add(
+                    label("balance", dye),
+                    Section.BALANCE,
+                    text,
+                    new Reason.Observed(text, outcome.run().place()));
+            return;
+        }
         if (balance.isEmpty() || balance.get().recovery().isEmpty()) {
             String text = name + ": how much of it was recovered is not known, because "
                     + (balance.isEmpty()
@@ -137,13 +150,22 @@ final class FoundLines {
             String numbers =
                     Words.joined(pool.fractions().stream().map(String::valueOf).toList());
             OptionalDouble load = outcome.written().load().milligrams();
-            String text = "Fractions " + numbers + " weighed " + Numbers.plain(pool.dryMilligrams(), 1) + " mg dry"
+            String text = (pool.fractions().size() == 1 ? "Fraction " : "Fractions ") + numbers + " weighed "
+                    + Numbers.plain(pool.dryMilligrams(), 1) + " mg dry"
                     + (load.isPresent()
                             ? ", " + Numbers.plain(PER_CENT * pool.dryMilligrams() / load.getAsDouble(), 0)
                                     + " % of the " + Numbers.plain(load.getAsDouble(), 1) + " mg that were loaded."
                             : "; the load was not weighed.");
             add("weighed-" + number, Section.BALANCE, text, new Reason.Observed(text, pool.place()));
         }
+        outcome.weighedTooMuch()
+                .ifPresent(much -> add(
+                        "weighed-too-much",
+                        Section.BALANCE,
+                        "That is " + Numbers.plain(much, 1)
+                                + " mg more than was put on, so a mass is wrong, or what was weighed still holds eluent or"
+                                + " fines of the bed: dry it until it grows no lighter, and weigh again.",
+                        grounds.weighedTooMuch()));
     }
 
     private void add(String label, Section section, String text, Reason reason) {

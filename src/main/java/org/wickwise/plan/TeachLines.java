@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.wickwise.notebook.DyeOutcome;
+import org.wickwise.notebook.DyeOutcome.Bound;
 import org.wickwise.notebook.DyeOutcome.Held;
 import org.wickwise.notebook.RunMishap;
 import org.wickwise.notebook.RunOutcome;
@@ -35,8 +35,10 @@ final class TeachLines {
     List<PlanLine> lines() {
         RunTeaches teaches = RunTeaches.of(outcome);
         if (teaches.isDoubtful()) {
-            String text = "Something went wrong with this run ("
-                    + outcome.run().wentWrong().stream().map(RunMishap::word).collect(Collectors.joining(", "))
+            List<String> wrong = new ArrayList<>(
+                    outcome.run().wentWrong().stream().map(RunMishap::word).toList());
+            outcome.collectedTooMuch().ifPresent(much -> wrong.add("more was collected than can have come"));
+            String text = "Something went wrong with this run (" + String.join(", ", wrong)
                     + "), so take what it teaches with doubt.";
             add(
                     "doubt",
@@ -55,16 +57,52 @@ final class TeachLines {
                     };
             String text = "k of " + taught.dye() + " in " + taught.eluent() + " on a column of " + teaches.phase()
                     + ": "
-                    + bound + RunGrounds.shown(taught.retentionFactor(), taught.uncertainty())
-                    + (held.onStrip().isPresent()
-                            ? "; on the strip "
-                                    + RunGrounds.shown(held.onStrip().getAsDouble(), held.onStripUncertainty()) + "."
-                            : "; no strip tells k there.");
-            add(label("k", dye), Section.TEACHES, text, grounds.held(dye));
+                    + bound + shown(taught.retentionFactor(), taught.uncertainty()) + "; " + besideTheStrip(held);
+            add(
+                    label("k", dye),
+                    Section.TEACHES,
+                    text,
+                    held.logTransfer().isPresent() || held.timesTheBound().isPresent()
+                            ? grounds.transferred(dye)
+                            : grounds.held(dye));
         });
         teaches.plates().ifPresent(this::plates);
         teaches.transfer().ifPresent(this::transfer);
         return lines;
+    }
+
+    /** "2.6 ± 0.7", or between what, where the interval would reach 0. */
+    private static String shown(double retention, double uncertainty) {
+        return COVERAGE * uncertainty < retention
+                ? RunGrounds.shown(retention, uncertainty)
+                : Numbers.plain(retention, 1) + ", not known well (0 to "
+                        + Numbers.plain(retention + COVERAGE * uncertainty, 1) + ")";
+    }
+
+    /** What its strip says there, and whether the column held it more or less than that. */
+    private static String besideTheStrip(Held held) {
+        if (held.strip().isEmpty()) {
+            return "no strip tells k there.";
+        }
+        String onStrip = "on the strip "
+                + held.strip().get().retentionShown().replaceFirst("^k ", "").replaceFirst("^not", "it is not");
+        if (held.bound() != Bound.ABOUT) {
+            return onStrip + ".";
+        }
+        if (held.timesTheBound().isPresent()) {
+            return onStrip + ", so " + compared(held.timesTheBound().getAsDouble(), "at least ");
+        }
+        boolean differs = held.logTransfer().isPresent()
+                && Math.abs(held.logTransfer().getAsDouble()) > COVERAGE * held.logTransferUncertainty();
+        return differs
+                ? onStrip + ", so " + compared(Math.pow(10, held.logTransfer().getAsDouble()), "about ")
+                : onStrip + ".";
+    }
+
+    private static String compared(double times, String bound) {
+        return "the column held it " + bound + Numbers.plain(Math.max(times, 1 / times), 1) + " times "
+                + (times < 1 ? "less: it came faster" : "more: it came slower")
+                + " than on the strip. Why that may be stands above.";
     }
 
     private void plates(Plates plates) {

@@ -12,6 +12,7 @@ import org.wickwise.notebook.Fraction;
 import org.wickwise.notebook.Poured;
 import org.wickwise.notebook.RunOutcome;
 import org.wickwise.report.VolumePage.Bar;
+import org.wickwise.rulebook.RunGrounds;
 import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
@@ -122,12 +123,12 @@ public final class RunPicture {
 
     private String words(DyeOutcome dye) {
         String tag = curves.tag(dye.dye());
-        String came = dye.observed()
-                .map(band -> " came at " + Numbers.plain(band.middleMillilitres(), 0) + " mL")
-                .orElse(" is in no fraction");
+        String came =
+                dye.observed().map(band -> " came " + RunGrounds.when(dye)).orElse(" is in no fraction");
         String was = dye.predicted()
-                .map(predicted ->
-                        ", expected at " + Numbers.plain(predicted.band().middleMillilitres(), 0) + " mL")
+                .map(predicted -> predicted.isWellKnown(columnVolume)
+                        ? ", expected at " + Numbers.plain(predicted.band().middleMillilitres(), 0) + " mL"
+                        : ", expected no sooner than about " + Numbers.poured(predicted.earliestMillilitres()) + " mL")
                 .orElse(", not expected anywhere: no strip tells");
         return tag + Words.capital(dye.dye().name()) + came + was + (dye.stuck() ? "; still seen on the bed" : "");
     }

@@ -305,7 +305,8 @@ public sealed interface Fact {
     record NotCollected(double columnVolumes, Reason reason) implements Fact, Ground {}
 
     /**
-     * A dye in the first or the last fraction of a run.
+     * A dye in the first or the last of several fractions; of the first only where it ends before the dye was to come. One
+     * fraction alone, or a first one that goes on to where the dye was to come, tells of neither haste nor a missing end.
      *
      * @param last whether it is the last one
      */

@@ -124,7 +124,7 @@ public final class LaidOutCase implements AutoCloseable {
         if (run.isPresent()) {
             RunOutcome outcome =
                     RunFacts.outcome(written, run.get(), summary.with(further).movements(), limits);
-            layOut(Round.RUN, RunFacts.of(outcome, summary.with(further).movements()), facts);
+            layOut(Round.RUN, RunFacts.of(outcome, summary.with(further).movements(), limits), facts);
         }
         return judgement(
                 written,

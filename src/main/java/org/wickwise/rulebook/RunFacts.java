@@ -13,6 +13,7 @@ import org.wickwise.column.CollectedBand;
 import org.wickwise.notebook.ColumnRun;
 import org.wickwise.notebook.DyeOutcome;
 import org.wickwise.notebook.DyeOutcome.Bound;
+import org.wickwise.notebook.DyeOutcome.Held;
 import org.wickwise.notebook.Fraction;
 import org.wickwise.notebook.RunOutcome;
 import org.wickwise.notebook.RunTolerances;
@@ -63,8 +64,8 @@ public final class RunFacts {
                 : movement.retardation();
     }
 
-    static Collection<Object> of(RunOutcome outcome, List<Movement> movements) {
-        RunFacts facts = new RunFacts(outcome, new RunGrounds(outcome, movements));
+    static Collection<Object> of(RunOutcome outcome, List<Movement> movements, Map<String, Limit> limits) {
+        RunFacts facts = new RunFacts(outcome, new RunGrounds(outcome, movements, limits));
         outcome.run()
                 .wentWrong()
                 .forEach(mishap -> facts.facts.add(
@@ -105,20 +106,32 @@ public final class RunFacts {
                         Numbers.steady(PER_CENT
                                 * (balance.recovery().orElseThrow() + COVERAGE * balance.recoveryUncertainty())),
                         grounds.balance(dye))));
-        dye.held()
-                .filter(held ->
-                        held.bound() == Bound.ABOUT && held.logTransfer().isPresent())
-                .ifPresent(held -> facts.add(new Fact.HeldOnColumn(
-                        dye.dye(),
-                        held.eluent(),
-                        Numbers.steady(Math.pow(10, held.logTransfer().orElseThrow())),
-                        grounds.transferred(dye))));
+        dye.held().filter(held -> held.bound() == Bound.ABOUT).ifPresent(held -> heldOnColumn(dye, held));
         dye.observed().ifPresent(band -> ends(dye, band));
+    }
+
+    private void heldOnColumn(DyeOutcome dye, Held held) {
+        OptionalDouble times = held.logTransfer().isPresent()
+                ? OptionalDouble.of(Math.pow(10, held.logTransfer().getAsDouble()))
+                : held.timesTheBound();
+        times.ifPresent(found -> facts.add(
+                new Fact.HeldOnColumn(dye.dye(), held.eluent(), Numbers.steady(found), grounds.transferred(dye))));
+    }
+
+    /** Whether the first fraction goes on to where the dye was to come, so that finding it there tells of no haste. */
+    private boolean isInItsTime(DyeOutcome dye) {
+        double ends = outcome.run().fractions().get(0).toMillilitres();
+        return dye.predicted()
+                .filter(predicted -> predicted.band().middleMillilitres() <= ends)
+                .isPresent();
     }
 
     private void ends(DyeOutcome dye, CollectedBand band) {
         List<Fraction> fractions = outcome.run().fractions();
-        if (band.inTheFirst()) {
+        if (fractions.size() == 1) {
+            return;
+        }
+        if (band.inTheFirst() && !isInItsTime(dye)) {
             facts.add(new Fact.AtTheEndOfARun(dye.dye(), false, fractions.get(0).place()));
         }
         if (band.inTheLast()) {
@@ -192,8 +205,8 @@ public final class RunFacts {
                     Numbers.steady(resolution),
                     resolution(
                             ahead, behind, resolution, List.of(grounds.predicted(ahead), grounds.predicted(behind)))));
-            Optional<Band> first = ahead.observed().flatMap(CollectedBand::band);
-            Optional<Band> second = behind.observed().flatMap(CollectedBand::band);
+            Optional<Band> first = ahead.band();
+            Optional<Band> second = behind.band();
             if (first.isPresent() && second.isPresent()) {
                 double came = first.get().resolutionTo(second.get());
                 facts.add(new Fact.PairCame(

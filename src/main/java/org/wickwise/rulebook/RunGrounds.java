@@ -2,6 +2,7 @@ package org.wickwise.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.wickwise.column.CollectedBand;
 import org.wickwise.notebook.DyeOutcome;
 import org.wickwise.notebook.DyeOutcome.Balance;
@@ -24,11 +25,13 @@ public final class RunGrounds {
 
     private final RunOutcome outcome;
     private final List<Movement> movements;
+    private final Map<String, Limit> limits;
 
     /** @param movements what the strips say of each dye in each eluent */
-    public RunGrounds(RunOutcome outcome, List<Movement> movements) {
+    public RunGrounds(RunOutcome outcome, List<Movement> movements, Map<String, Limit> limits) {
         this.outcome = outcome;
         this.movements = List.copyOf(movements);
+        this.limits = limits;
     }
 
     /** What was poured, a line each. */
@@ -50,14 +53,50 @@ public final class RunGrounds {
                                 && movement.eluent().equals(eluent)))
                 .forEach(movement -> grounds.add(movement.reason()));
         outcome.written().column().sizeStated().ifPresent(grounds::add);
+        grounds.add(limits.get("scatter of the transfer to a column").reason());
+        grounds.add(limits.get("uncertainty of a column volume").reason());
         return new Reason.Calculated(
-                dye.dye() + " was to come at "
-                        + shown(predicted.band().middleMillilitres(), predicted.middleUncertainty()) + " mL in "
-                        + predicted.eluent(),
+                dye.dye() + " was to come " + expectedAt(predicted) + " in " + predicted.eluent(),
                 "V_R = V0 + what is poured until the shares dV/(V0 k) add up to 1, for V0 = "
-                        + Numbers.plain(outcome.columnVolume().orElseThrow(), 1) + " mL and the volumes really poured",
+                        + Numbers.plain(outcome.columnVolume().orElseThrow(), 1)
+                        + " mL and the volumes really poured; what is open of it: " + open(predicted),
                 GRADIENT,
                 grounds);
+    }
+
+    /** "at 30.2 ± 18.8 mL", or from when on where that is not known well. */
+    public String expectedAt(Predicted predicted) {
+        return predicted.isWellKnown(outcome.columnVolume().orElseThrow())
+                ? "at " + shown(predicted.band().middleMillilitres(), predicted.middleUncertainty()) + " mL"
+                : "no sooner than about " + Numbers.poured(predicted.earliestMillilitres())
+                        + " mL, when is not known well";
+    }
+
+    /** Half-widths of 95 % intervals, and what each comes of. */
+    private static String open(Predicted predicted) {
+        double middle = predicted.band().middleMillilitres();
+        return "by the strips " + half(predicted.open().strips(), middle) + ", by the way from strip to column "
+                + half(predicted.open().transfer(), middle) + ", by the liquid in the bed "
+                + half(predicted.open().columnVolume(), middle);
+    }
+
+    private static String half(double uncertainty, double middle) {
+        return 2 * uncertainty < middle
+                ? "± " + Numbers.fixed(2 * uncertainty, 1) + " mL"
+                : "as much as the volume itself";
+    }
+
+    /** "at 33 mL", or between what, where the fractions give a bound only. */
+    public static String when(DyeOutcome dye) {
+        CollectedBand band = dye.observed().orElseThrow();
+        if (dye.cameAnywhere()) {
+            return "somewhere from " + Numbers.plain(band.fromMillilitres(), 0) + " to "
+                    + Numbers.plain(band.toMillilitres(), 0) + " mL";
+        }
+        String bound = band.isCut() && band.inTheFirst() != band.inTheLast()
+                ? band.inTheLast() ? "no sooner than about " : "no later than about "
+                : "at ";
+        return bound + Numbers.plain(band.middleMillilitres(), 0) + " mL";
     }
 
     public Reason observed(DyeOutcome dye) {
@@ -69,7 +108,10 @@ public final class RunGrounds {
             }
         }
         return new Reason.Calculated(
-                dye.dye() + " came at " + shown(band.middleMillilitres(), band.middleUncertainty()) + " mL",
+                dye.dye() + " came "
+                        + (band.isCut()
+                                ? when(dye)
+                                : "at " + shown(band.middleMillilitres(), band.middleUncertainty()) + " mL"),
                 dye.byAbsorbance()
                         ? "middle and width of the Gaussian band that is the likeliest to fall into these fractions in these shares"
                         : "middle between the first and the last fraction that shows it, each halved",
@@ -134,12 +176,22 @@ public final class RunGrounds {
                 .filter(movement ->
                         movement.dye().equals(dye.dye()) && movement.eluent().equals(held.eluent()))
                 .forEach(movement -> grounds.add(movement.reason()));
+        if (held.timesTheBound().isPresent()) {
+            double times = held.timesTheBound().getAsDouble();
+            return new Reason.Calculated(
+                    dye.dye() + " was held at least " + Numbers.plain(Math.max(times, 1 / times), 1) + " times "
+                            + (times < 1 ? "less" : "more") + " in " + held.eluent() + " than its strip allows",
+                    "the nearer ends of both 95 % intervals; on the strip "
+                            + held.strip().orElseThrow().retentionShown(),
+                    "k = (1 - Rf)/Rf",
+                    grounds);
+        }
         return new Reason.Calculated(
                 "k of " + dye.dye() + " in " + held.eluent() + " is "
                         + Numbers.plain(Math.pow(10, held.logTransfer().orElseThrow()), 2)
                         + " times that on the strip",
                 "k on the column / k on the strip = " + Numbers.plain(held.retentionFactor(), 2) + " / "
-                        + Numbers.plain(held.onStrip().orElseThrow(), 2),
+                        + Numbers.plain(held.strip().orElseThrow().retentionFactor(), 2),
                 "Soczewinski, Chromatographia, doi 10.1007/BF02262058, symbols read",
                 grounds);
     }
@@ -184,6 +236,46 @@ public final class RunGrounds {
                                 + Numbers.plain(balance.loaded().getAsDouble(), 2),
                         "mass balance; Beer's law, the dye taken to colour every eluent alike",
                         grounds);
+    }
+
+    /** More was collected than poured and held by the bed. */
+    public Reason collectedTooMuch() {
+        List<Reason> grounds = new ArrayList<>(poured());
+        outcome.run()
+                .fractions()
+                .forEach(fraction -> grounds.add(new Reason.Observed(
+                        "fraction " + fraction.number() + " is " + Numbers.plain(fraction.millilitres(), 1) + " mL",
+                        fraction.place())));
+        outcome.written().column().sizeStated().ifPresent(grounds::add);
+        grounds.add(limits.get("uncertainty of a collected volume").reason());
+        grounds.add(limits.get("uncertainty of a column volume").reason());
+        return new Reason.Calculated(
+                Numbers.plain(outcome.collectedTooMuch().orElseThrow(), 1)
+                        + " mL more was collected than poured and held by the bed",
+                "what was collected, less what was poured, less the liquid in the bed of "
+                        + Numbers.plain(outcome.columnVolume().orElseThrow(), 1)
+                        + " mL; told where it is more than twice the uncertainty of all of them",
+                "mass balance; " + GUM,
+                grounds);
+    }
+
+    /** More was weighed out than put on. */
+    public Reason weighedTooMuch() {
+        List<Reason> grounds = new ArrayList<>();
+        outcome.run()
+                .pools()
+                .forEach(pool -> grounds.add(new Reason.Observed(
+                        Numbers.plain(pool.dryMilligrams(), 1) + " mg was weighed dry", pool.place())));
+        grounds.add(new Reason.Stated(
+                "the load is "
+                        + Numbers.plain(outcome.written().load().milligrams().orElseThrow(), 1) + " mg",
+                outcome.written().load().place()));
+        grounds.add(limits.get("uncertainty of a dry mass").reason());
+        return new Reason.Calculated(
+                Numbers.plain(outcome.weighedTooMuch().orElseThrow(), 1) + " mg more was weighed out than put on",
+                "what was weighed dry less the load; told where it is more than twice the uncertainty of all masses",
+                "mass balance; " + GUM,
+                grounds);
     }
 
     /** "0.5 column volumes". */

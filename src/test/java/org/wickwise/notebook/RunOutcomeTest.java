@@ -33,7 +33,7 @@ class RunOutcomeTest {
             setting: college
             """;
     /** Nothing but the noise that is put in: the bed is just as large as reckoned. */
-    private static final RunTolerances EXACT = new RunTolerances(100, 0.001, 0.001, 0.15, 0.01);
+    private static final RunTolerances EXACT = new RunTolerances(100, 0.001, 0.001, 0.15, 0.01, 0.001);
 
     private static final double PEAK = 0.8;
 
