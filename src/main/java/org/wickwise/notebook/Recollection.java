@@ -14,6 +14,7 @@ import org.wickwise.strip.Spot;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Place;
 
 /**
  * What earlier strips say of one dye in one eluent: where it will probably lie on the next strip.
@@ -24,6 +25,7 @@ import org.wickwise.text.Numbers;
  * @param lowest the lowest Rf among them
  * @param highest the highest Rf among them
  * @param mixtures what the mixtures were called
+ * @param seen every spot it rests on, by date
  */
 public record Recollection(
         Dye dye,
@@ -34,7 +36,20 @@ public record Recollection(
         double lowest,
         double highest,
         List<String> mixtures,
+        List<Seen> seen,
         Reason reason) {
+
+    /**
+     * One spot, beside the others of its day.
+     *
+     * @param distance from the median of its day, in units of the scatter within a class, the usual one or its own where that is
+     *     wider
+     */
+    public record Seen(double retardationFactor, double distance, LocalDate date, Place place) {}
+
+    public Recollection {
+        seen = List.copyOf(seen);
+    }
 
     /** Makes the median absolute deviation of normal values their standard deviation. */
     private static final double OF_NORMAL_VALUES = 1.4826;
@@ -74,7 +89,18 @@ public record Recollection(
                 all.get(0),
                 all.get(all.size() - 1),
                 mixtures,
+                spots.stream()
+                        .map(spot -> seen(spot, median(byDay.get(spot.date())), Math.max(within, usual.withinAClass())))
+                        .toList(),
                 reason(dye, eluent, value, spots, days, within, between, usual));
+    }
+
+    private static Seen seen(RememberedSpot spot, double medianOfItsDay, double scatter) {
+        return new Seen(
+                spot.retardationFactor(),
+                Numbers.steady(Math.abs(spot.retardationFactor() - medianOfItsDay) / scatter),
+                spot.date(),
+                spot.place());
     }
 
     private static double within(Map<LocalDate, List<Double>> byDay, double usual) {

@@ -101,7 +101,10 @@ final class FootingLines {
                 : against
                         ? "; the ladder orders them otherwise, and the strips decide"
                         : unranked == 0 ? "; the ladder agrees" : "; the ladder does not rank all of them";
-        String text = "The order of the steps follows what the strips show; second comes " + table + verdict + ".";
+        String follows = poured.stream().anyMatch(judgement::isRemembered)
+                ? "what earlier strips showed"
+                : "what the strips show";
+        String text = "The order of the steps follows " + follows + "; second comes " + table + verdict + ".";
         lines.add(new PlanLine("order", Section.BASIS, text, new Reason.Chosen(text, List.of(), grounds)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.wickwise.bench.Case;
 import org.wickwise.notebook.Recall;
 import org.wickwise.notebook.Recollection;
@@ -43,17 +44,46 @@ public final class ForecastLines {
         lines.footing();
         lines.remembered();
         lines.unknown();
-        lines.strips(plan.isRefusal() ? planOfTheKnown(recall, judge, planner) : Optional.of(plan));
-        return plan.without(lines::isNotForEarlierStrips).with(lines.lines);
+        Optional<Plan> followed = plan.isRefusal() ? planOfTheKnown(recall, judge, planner) : Optional.of(plan);
+        lines.wanted(plan);
+        lines.strips(followed);
+        return plan.without(line -> line.section() == Section.NEXT).with(lines.lines);
+    }
+
+    /** What the plan asks to have run stands with the other strips to run, so that one list holds what decides. */
+    private void wanted(Plan plan) {
+        plan.linesIn(Section.NEXT).stream()
+                .filter(line -> !isNotForEarlierStrips(line))
+                .map(line -> new PlanLine(line.label(), Section.EXPECT, line.text(), line.reason()))
+                .forEach(lines::add);
     }
 
     /** A strip of another year cannot be run longer, and none of this year's was tried. */
     private boolean isNotForEarlierStrips(PlanLine line) {
-        return line.saysNoStripIsWanted()
-                || line.section() == Section.NEXT
-                        && judgement.all(Conclusion.RunAgain.class).stream()
-                                .filter(again -> again.strip().isRemembered())
-                                .anyMatch(again -> judgement.reason(again).equals(line.reason()));
+        boolean isOfAnEarlierStrip = judgement.all(Conclusion.RunAgain.class).stream()
+                .filter(again -> again.strip().isRemembered())
+                .anyMatch(again -> judgement.reason(again).equals(line.reason()));
+        return line.saysNoStripIsWanted() && !forecast.isRefusal()
+                || isOfAnEarlierStrip
+                || restsOnAValueNearALimit(line.reason());
+    }
+
+    /** Whether it is said because a remembered value lies near a limit, which a strip of this year tells better. */
+    private boolean restsOnAValueNearALimit(Reason reason) {
+        return nearALimit().stream().map(judgement::reason).anyMatch(reason.grounds()::contains);
+    }
+
+    private List<Conclusion.Borderline> nearALimit() {
+        return judgement.all(Conclusion.Borderline.class).stream()
+                .filter(near -> judgement.isRemembered(near.eluent()))
+                .toList();
+    }
+
+    private List<Dye> nearALimit(Eluent eluent) {
+        return nearALimit().stream()
+                .filter(near -> near.eluent().equals(eluent))
+                .map(Conclusion.Borderline::dye)
+                .toList();
     }
 
     /** The plan for the dyes of which something is remembered; empty where they are too few or there is none. */
@@ -93,7 +123,7 @@ public final class ForecastLines {
             for (Dye dye : judgement.judged().dyes()) {
                 Optional<Recollection> known = recall.of(dye, eluent);
                 known.map(Recollection::reason).ifPresent(grounds::add);
-                words.add(dye + " " + known.map(ForecastLines::shown).orElse("not remembered"));
+                words.add(dye + " " + known.map(this::shown).orElse("not remembered"));
             }
             String text = "In " + eluent + ": " + String.join("; ", words) + "." + otherMixtures(eluent);
             lines.add(new PlanLine(
@@ -104,12 +134,32 @@ public final class ForecastLines {
         }
     }
 
-    private static String shown(Recollection known) {
+    private String shown(Recollection known) {
+        return shown(known, judgement.limit("outlier limit"));
+    }
+
+    /** @param outlierLimit a spot further from the median of its day than this many times the scatter is told by itself */
+    static String shown(Recollection known, double outlierLimit) {
+        List<Recollection.Seen> apart = known.seen().stream()
+                .filter(seen -> seen.distance() > outlierLimit)
+                .toList();
+        List<Double> together = known.seen().stream()
+                .filter(seen -> !apart.contains(seen))
+                .map(Recollection.Seen::retardationFactor)
+                .sorted()
+                .toList();
         return known.retardationFactor().shown() + " (" + known.from()
-                + (known.strips() > 1
-                        ? ", " + Numbers.fixed(known.lowest(), 2) + " to " + Numbers.fixed(known.highest(), 2)
+                + (together.size() > 1
+                        ? ", " + Numbers.fixed(together.get(0), 2) + " to "
+                                + Numbers.fixed(together.get(together.size() - 1), 2)
                         : "")
+                + apart.stream().map(ForecastLines::leftAside).collect(Collectors.joining())
                 + ")";
+    }
+
+    private static String leftAside(Recollection.Seen seen) {
+        return "; far from its day, so left aside by the median: " + Numbers.fixed(seen.retardationFactor(), 2) + " in "
+                + seen.place();
     }
 
     /** A name may mean another dye in another mixture. */
@@ -147,9 +197,15 @@ public final class ForecastLines {
         }
     }
 
-    /** One strip in each eluent that the plan pours, and nobody ran for this case; more would change nothing. */
+    /**
+     * One strip in each eluent that the plan pours, and nobody ran for this case; more would change nothing. Where there is no
+     * plan, those in which what is remembered leaves open what a dye does.
+     */
     private void strips(Optional<Plan> plan) {
         if (plan.isEmpty()) {
+            recall.eluents().stream()
+                    .filter(eluent -> !nearALimit(eluent).isEmpty())
+                    .forEach(eluent -> strip(eluent, "no plan is sound yet"));
             return;
         }
         Set<Eluent> poured = new LinkedHashSet<>();
@@ -160,16 +216,39 @@ public final class ForecastLines {
                 .filter(strip -> !strip.isRemembered())
                 .map(Strip::eluent)
                 .forEach(run::add);
-        poured.stream().filter(eluent -> !run.contains(eluent)).forEach(eluent -> strip(eluent, plan.get()));
+        poured.stream()
+                .filter(eluent -> !run.contains(eluent))
+                .forEach(eluent -> strip(eluent, use(eluent, plan.get())));
         if (!plan.get().equals(forecast)) {
+            boolean isAsked = lines.stream()
+                    .anyMatch(line ->
+                            line.section() == Section.EXPECT && !line.label().startsWith("run-"));
             String text = "These are the strips of a plan for the dyes that are remembered; "
                     + Words.joined(recall.unknown().stream().map(Dye::name).toList())
-                    + " may need another eluent, which these strips will tell.";
+                    + " may need another eluent: " + (isAsked ? "the strips asked for before these" : "these strips")
+                    + " tell. See whether the bottles are on the shelf.";
             lines.add(new PlanLine("run-then", Section.EXPECT, text, new Reason.Chosen(text, List.of(), List.of())));
         }
     }
 
-    private void strip(Eluent eluent, Plan plan) {
+    private String use(Eluent eluent, Plan plan) {
+        String whose = plan.equals(forecast) ? "the plan" : "a plan for the dyes that are remembered";
+        return plan.packing().filter(eluent::equals).isPresent()
+                ? whose + " packs and loads with it"
+                : whose + " pours it as step " + (1 + stepOf(eluent, plan));
+    }
+
+    /** What only this strip can tell. */
+    private String decided(Eluent eluent) {
+        List<Dye> open = nearALimit(eluent);
+        return open.isEmpty()
+                ? ""
+                : " What is remembered of "
+                        + Words.joined(open.stream().map(Dye::name).toList())
+                        + " there scatters round a limit, so this strip decides.";
+    }
+
+    private void strip(Eluent eluent, String use) {
         Limit front = judgement.limits().get("front of an unrun strip");
         List<Reason> grounds = new ArrayList<>(List.of(front.reason()));
         List<String> words = new ArrayList<>();
@@ -181,12 +260,10 @@ public final class ForecastLines {
                                     + Numbers.plain(rf.highest() * front.value(), 0) + " mm")
                             .orElse("unknown"));
         }
-        String use = plan.packing().filter(eluent::equals).isPresent()
-                ? "the plan packs and loads with it"
-                : "the plan pours it as step " + (1 + stepOf(eluent, plan));
         String known = judgement.isRemembered(eluent) ? "" : " Nobody ran it before: this is reckoned.";
         String text = "Run a strip in " + eluent + ": " + use + ". Expect, with the front at "
-                + Numbers.plain(front.value(), 0) + " mm: " + String.join("; ", words) + "." + known;
+                + Numbers.plain(front.value(), 0) + " mm: " + String.join("; ", words) + "." + decided(eluent)
+                + known;
         lines.add(new PlanLine(
                 "run-" + Words.slug(eluent.name()),
                 Section.EXPECT,

@@ -24,6 +24,7 @@ public record PlanLine(String label, Section section, String text, Reason reason
         STEPS("Pour in this order"),
         CHOICE("Why this way"),
         STRIPS("What the strips show"),
+        REMEMBERED("What earlier strips showed"),
         FITNESS("What may not go in"),
         BASIS("What it rests on"),
         DOUBTS("What is doubtful"),

@@ -253,8 +253,9 @@ final class RouteLines {
         inOrder.forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         String text = "Reckoned resolution of neighbours: " + String.join("; ", pairs)
                 + ". From " + Numbers.plain(parted.value(), 2)
-                + " on two bands are parted to the base line, below it they overlap. Estimated from the strips, not seen on"
-                + " a column.";
+                + " on two bands are parted to the base line, below it they overlap. Estimated from "
+                + (route.poured().stream().anyMatch(judgement::isRemembered) ? "earlier strips" : "the strips")
+                + ", not seen on a column.";
         add(
                 "apart",
                 Section.STEPS,

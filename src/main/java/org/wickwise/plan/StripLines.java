@@ -63,9 +63,13 @@ final class StripLines {
         String text = "In " + eluent + ": " + String.join("; ", words) + "." + roles(eluent);
         lines.add(new PlanLine(
                 "strip-" + Words.slug(eluent.name()),
-                Section.STRIPS,
+                section(eluent),
                 text,
                 new Reason.Chosen(text, List.of(), grounds)));
+    }
+
+    private Section section(Eluent eluent) {
+        return judgement.isRemembered(eluent) ? Section.REMEMBERED : Section.STRIPS;
     }
 
     private String roles(Eluent eluent) {
@@ -102,7 +106,7 @@ final class StripLines {
             List<Reason> grounds = pairs.stream().<Reason>map(judgement::reason).toList();
             lines.add(new PlanLine(
                     "pairs-" + Words.slug(eluent.name()),
-                    Section.STRIPS,
+                    section(eluent),
                     text,
                     new Reason.Chosen(text, List.of(), grounds)));
         } else {
@@ -117,7 +121,7 @@ final class StripLines {
                 "pair-" + Words.slug(eluent.name()) + "-"
                         + Words.slug(between.ahead().name()) + "-"
                         + Words.slug(between.behind().name()),
-                Section.STRIPS,
+                section(eluent),
                 "In " + eluent + " " + between.ahead() + " and " + between.behind() + " are not safely parted: "
                         + reason.arguments().stream()
                                 .map(Reason.Argument::because)

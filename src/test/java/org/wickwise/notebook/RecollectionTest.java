@@ -36,6 +36,17 @@ class RecollectionTest {
         assertThat(known.retardationFactor().value()).isEqualTo(0.355, within(1e-9));
         assertThat(known.highest()).isEqualTo(0.62);
         assertThat(known.strips()).isEqualTo(6);
+        assertThat(known.seen())
+                .filteredOn(seen -> seen.distance() > 3.5)
+                .extracting(Recollection.Seen::retardationFactor)
+                .containsExactly(0.62);
+    }
+
+    /** Strips that agree better than they usually do leave nothing aside that lies a hundredth off. */
+    @Test
+    void a_spot_is_not_left_aside_for_less_than_the_usual_scatter() {
+        assertThat(remembered(day(0, 0.35, 0.35, 0.35, 0.35, 0.35, 0.39)).seen())
+                .allSatisfy(seen -> assertThat(seen.distance()).isLessThan(3.5));
     }
 
     /** JCGM 100:2008, 4.2, check value CV-109: mean 0.350, s 0.0158; with a robust and shrunken s it may be a little off. */

@@ -6,6 +6,7 @@ import static org.wickwise.TriedLimit.fallsAsTheTableTells;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -143,7 +144,16 @@ class LimitsOfPlansTest {
         RetardationFactor seen = JUDGED.measured(straw, eluent).orElseThrow().retardationFactor();
         RetardationFactor known = new RetardationFactor(0.4, 0.02);
         Recollection recollection = new Recollection(
-                straw, eluent, known, 3, 2, 0.38, 0.42, List.of("ink"), new Reason.Stated("remembered", HERE));
+                straw,
+                eluent,
+                known,
+                3,
+                2,
+                0.38,
+                0.42,
+                List.of("ink"),
+                List.of(),
+                new Reason.Stated("remembered", HERE));
         Recall recall = new Recall(DEMO, List.of(recollection));
         fallsAsTheTableTells(
                 "surprise limit",
@@ -151,6 +161,28 @@ class LimitsOfPlansTest {
                 Numbers.steady(seen.timesUncertaintyFrom(known)),
                 limit -> SurpriseLines.of(TriedLimit.under(JUDGED, "surprise limit", limit), recall).stream()
                         .anyMatch(line -> line.label().equals("surprise-1")));
+    }
+
+    @Test
+    @TriesLimit(limit = "outlier limit", in = "plan/ForecastLines")
+    void a_spot_just_as_far_from_its_day_as_the_limit_is_not_left_aside() {
+        LocalDate day = LocalDate.of(2025, 11, 4);
+        Recollection recollection = new Recollection(
+                DEMO.dyes().get(0),
+                PLAN.route().orElseThrow().steps().get(0).eluent(),
+                new RetardationFactor(0.4, 0.02),
+                3,
+                1,
+                0.38,
+                0.48,
+                List.of("ink"),
+                List.of(
+                        new Recollection.Seen(0.38, 1, day, HERE),
+                        new Recollection.Seen(0.4, 0, day, HERE),
+                        new Recollection.Seen(0.48, 4, day, HERE)),
+                new Reason.Stated("remembered", HERE));
+        fallsAsTheTableTells("outlier limit", "plan/ForecastLines", 4, limit -> ForecastLines.shown(recollection, limit)
+                .contains("0.38 to 0.40; far from its day"));
     }
 
     /** One fraction of rust holds some straw. */
