@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import org.wickwise.column.Bed;
 import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
@@ -212,22 +211,21 @@ final class ColumnLines {
     }
 
     private void fractions() {
-        OptionalDouble fraction = column.boreMillimetres().isEmpty()
-                ? OptionalDouble.empty()
-                : sizes.fractionMillilitres(column.boreMillimetres().getAsDouble());
-        fraction.ifPresent(millilitres -> {
-            String text = "Where two bands leave close together, collect in portions of about "
-                    + Numbers.poured(millilitres) + " mL and join what a strip shows to be alike.";
+        Portions.of(route, judgement, sizes).ifPresent(portions -> {
+            String ofBand = portions.narrowest()
+                    .map(dye -> ", small enough for the narrowest band (" + dye + "),")
+                    .orElse("");
+            String ofTable = portions.narrowest().isPresent()
+                            && portions.ofTable().isPresent()
+                    ? " The table's " + Numbers.poured(portions.ofTable().getAsDouble()) + " mL suit wider bands."
+                    : "";
+            String text = "Where two bands leave close together, collect in portions of about " + portions.shown()
+                    + ofBand + " and join what a strip shows to be alike." + ofTable;
             lines.add(new PlanLine(
                     "fractions",
                     Section.PACKING,
                     text,
-                    new Reason.Calculated(
-                            text,
-                            "the table's fraction, between its rows as the square of the bore",
-                            sizes.source(),
-                            Stream.concat(Stream.of(sizes.reason()), column.sizeStated().stream())
-                                    .toList())));
+                    new Reason.Calculated(text, portions.formula(), sizes.source(), portions.grounds())));
         });
     }
 
