@@ -645,7 +645,11 @@ class SchemasTest {
                 List.of(),
                 Map.of(),
                 List.of(),
-                new Wishes(List.of("zzz"), Map.of(), new Wishes.Cost(0, 0, 0, 0, 0, 0, 0), List.of(2.0)),
+                new Wishes(
+                        List.of(new Wishes.Wish("zzz", new Place("test", 1))),
+                        Map.of(),
+                        new Wishes.Cost(0, 0, 0, 0, 0, 0, 0),
+                        List.of(2.0)),
                 new BlendWishes(List.of(), 0.2, 0.35, "", 0, new Place("test", 1)),
                 new ColumnSizes(
                         "",

@@ -40,6 +40,8 @@ class SlipsInFoldersTest {
                         + " | did you mean `brine`?",
                 "miscibility.yaml | solvents: [ethyl acetate | solvents: [ethyl acetat"
                         + " | the solvent `ethyl acetat` is not in the table | did you mean",
+                "miscibility.yaml | lesser part percent: 20 | lesser part percent: 60 | a lesser part of 60 %"
+                        + " | write the share by volume",
                 "solvents/hexane.yaml | use: yes | use: perhaps | `use` is `perhaps` | write yes or no",
                 "families.yaml | alcohol: {aqueous: \"no\"} | alcohol: {aqueous: hardly} | `aqueous` is `hardly`"
                         + " | write yes or no",

@@ -46,7 +46,7 @@ public class AskingBenchmark {
         planner = new Planner(judge.rulebook());
         Case written = ManySolvents.in(data);
         plan = planner.plan(judge.judge(written));
-        answers = new Answers(plan, planner, data);
+        answers = new Answers(plan, judge, planner);
         readOtherwise = new ArrayList<>();
         for (double further : MILLIMETRES_FURTHER) {
             readOtherwise.add(readOtherwise(written, further));

@@ -33,6 +33,9 @@ public final class CaseReader {
     public static final Set<String> KEYS =
             Set.of("title", "source", "note", "mixture", "column", "setting", "date", "shelf", "strips on", "strips");
 
+    private static final Set<String> KEYS_OF_LESSONS_AND_ENTRIES =
+            Set.of("class", "room", "lesson minutes", "group", "where", "who", "run");
+
     private static final Set<String> MIXTURE_KEYS =
             Set.of("name", "note", "dyes", "fades in light", "load mg", "load mL");
     private static final Set<String> DYE_KEYS = Set.of("name", "class", "note");
@@ -48,9 +51,13 @@ public final class CaseReader {
         this.data = data;
     }
 
-    /** @throws ProblemsFound with every problem of the file */
+    /**
+     * A case, or what a lesson or an entry of a notebook holds of one: keys that only those have are left aside.
+     *
+     * @throws ProblemsFound with every problem of the file
+     */
     public static Case read(Path file, SolventData data) {
-        return new CaseReader(data).caseIn(YamlFile.read(file));
+        return of(YamlFile.read(file).where(key -> !KEYS_OF_LESSONS_AND_ENTRIES.contains(key)), data);
     }
 
     /** @throws ProblemsFound with every problem of the text; `file` is only a name for messages */
@@ -245,7 +252,7 @@ public final class CaseReader {
                     fields.placeOf("strips"),
                     "there is no strip",
                     "at least one strip under `strips:`",
-                    "run the mixture up a strip in two or three solvents and write down front and travel");
+                    "run the mixture up a strip in two or three solvents and write down front and travel; before that, `forecast` plans from a notebook");
         }
         StripReader reader = new StripReader(data, shelf.ownNames(), dyes, phase, problems);
         return items.stream().map(reader::strip).flatMap(Optional::stream).toList();

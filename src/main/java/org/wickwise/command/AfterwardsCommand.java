@@ -22,10 +22,11 @@ import picocli.CommandLine.Spec;
                         + " the dyes are, why it may have differed, and what the run teaches.",
         footer = {
             "",
-            "The file is an entry of a notebook, a case with a `date` and a `run`: what was poured, what was collected, what went wrong.",
-            "See docs/examples/ferry-ink-run.yaml.",
+            "The file is an entry of a notebook, a case with a `date` and a `run`: what was",
+            "poured, what was collected, what went wrong. See",
+            "docs/examples/ferry-ink-run.yaml.",
             "",
-            "  wickwise draw ENTRY run > run.svg    the bands expected and the fractions collected"
+            "  wickwise draw ENTRY run > run.svg    what was expected, what was collected"
         })
 final class AfterwardsCommand implements Callable<Integer> {
 

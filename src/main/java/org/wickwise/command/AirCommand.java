@@ -25,8 +25,9 @@ import picocli.CommandLine.Spec;
         description = "Reckons what the air of the room would hold if everything evaporated; a caution, no permission.",
         footer = {
             "",
-            "The lesson says `room: {cubic metres: 200, air changes per hour: 3, smallest space cubic metres: 0.2}`.",
-            "All that `prepare` has ready is taken to evaporate, unless --evaporates names other amounts."
+            "The lesson says `room: {cubic metres: 200, air changes per hour: 3, smallest",
+            "space cubic metres: 0.2}`. All that `prepare` has ready is taken to evaporate,",
+            "unless --evaporates names other amounts."
         })
 final class AirCommand implements Callable<Integer> {
 

@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
             "",
             "  strips   every strip side by side, each spot with its uncertainty",
             "  profile  the bands over the volume poured, and what to keep; an estimate",
-            "  run      the bands expected and the fractions collected, of an entry with a run",
+            "  run      the bands expected and the fractions collected (an entry with a run)",
             "",
             "The pictures say the same in black and white. A profile needs a plan and",
             "measured strips; where there are none, a message says what to do, and the",

@@ -21,9 +21,10 @@ import picocli.CommandLine.Spec;
         description = "Says how often the plan stays the same when every reading is read again within its uncertainty.",
         footer = {
             "",
-            "Every origin, front and spot is moved by a random error of its own standard uncertainty, the",
-            "rules judge again and the best plan is looked for again. The same seed gives the same answer.",
-            "The weakest link is the reading that lay most differently where something else came out."
+            "Every origin, front and spot is moved by a random error of its own standard",
+            "uncertainty, the rules judge again and the best plan is looked for again. The",
+            "same seed gives the same answer. The weakest link is the reading that lay most",
+            "differently where something else came out."
         })
 final class FirmCommand implements Callable<Integer> {
 

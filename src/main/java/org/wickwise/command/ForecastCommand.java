@@ -17,9 +17,10 @@ import picocli.CommandLine.Spec;
         description = "Plans a column from earlier strips, before anyone has run one for this lesson.",
         footer = {
             "",
-            "The case or lesson may have no strips yet; those it has count before what is remembered. A case with a date",
-            "remembers what was run before that day. The forecast says how firmly each Rf is remembered, which",
-            "strips the class should run, and what to expect on them."
+            "The case or lesson may have no strips yet; those it has count before what is",
+            "remembered. A case with a date remembers what was run before that day. The",
+            "forecast says how firmly each Rf is remembered, which strips the class should",
+            "run, and what to expect on them."
         })
 final class ForecastCommand implements Callable<Integer> {
 

@@ -29,8 +29,9 @@ import picocli.CommandLine.Spec;
             "  \"the plan pours SOLVENT\"        \"DYE leaves alone\"",
             "  \"there is a plan\"",
             "",
-            "Every reading is tried in hundredths of Rf, every limit over its range, every bottle of the shelf",
-            "and the table; two readings where no single one serves. No file is touched."
+            "Every reading is tried in hundredths of Rf, every limit over its range, every",
+            "bottle of the shelf and the table; two readings where no single one serves. No",
+            "file is touched."
         })
 final class NeededCommand implements Callable<Integer> {
 

@@ -21,9 +21,10 @@ import picocli.CommandLine.Spec;
         description = "Says which strip is most worth running next, and when to stop testing.",
         footer = {
             "",
-            "For each eluent that may enter the column, strips that might come out are drawn from what is known",
-            "of the dyes there; each is judged with the strips of the case, and a plan is looked for. A strip is",
-            "worth what that changes for the better. The same seed gives the same answer."
+            "For each eluent that may enter the column, strips that might come out are",
+            "drawn from what is known of the dyes there; each is judged with the strips of",
+            "the case, and a plan is looked for. A strip is worth what that changes for the",
+            "better. The same seed gives the same answer."
         })
 final class NextCommand implements Callable<Integer> {
 

@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
         description = "Turns the strips of a case into a column plan, or says why there is none.",
         footer = {
             "",
-            "A case is a YAML file: the mixture, the column, the setting and the strips. Write down the",
-            "solvent front and each spot's travel in millimetres, both from the origin:",
+            "A case is a YAML file: the mixture, the column, the setting and the strips.",
+            "Write down the solvent front and each spot's travel in millimetres, both from",
+            "the origin:",
             "",
             "  title: My first case",
             "  mixture: {name: marker ink, dyes: [red, blue]}",
@@ -32,7 +33,8 @@ import picocli.CommandLine.Spec;
             "      front mm: 72",
             "      travel mm: {red: 24, blue: 1}",
             "",
-            "Each line of the plan carries a label; ask why it stands there with: why CASE LABEL"
+            "Each line of the plan carries a label; ask why it stands there with:",
+            "  wickwise why CASE LABEL"
         })
 final class PlanCommand implements Callable<Integer> {
 

@@ -14,8 +14,9 @@ import picocli.CommandLine.Spec;
         description = "Lists what a lesson needs: solvents with reserve, blends, strips, columns, waste.",
         footer = {
             "",
-            "Every group runs its strips and the column of the plan. Amounts that are not reckoned from the plan (jar",
-            "filling, reserve, spare strips, ...) are limits in rules/limits.yaml; set them otherwise with --rules."
+            "Every group runs its strips and the column of the plan. Amounts that are not",
+            "reckoned from the plan (jar filling, reserve, spare strips, ...) are limits in",
+            "rules/limits.yaml; set them otherwise with --rules."
         })
 final class PrepareCommand implements Callable<Integer> {
 

@@ -18,8 +18,9 @@ import picocli.CommandLine.Spec;
         },
         footer = {
             "",
-            "Rules of your own stand in a folder: rule files, and where you want them limits.yaml,",
-            "preferences.yaml and switched-off.yaml. Name it with --rules when you plan."
+            "Rules of your own stand in a folder: rule files that end in .yaml, and where",
+            "you want them limits.yaml, preferences.yaml and switched-off.yaml. Name the",
+            "folder with --rules when you plan."
         })
 final class RulesCommand implements Runnable {
 

@@ -3,12 +3,15 @@ package org.wickwise.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.wickwise.bench.Case;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.report.TextReport;
+import org.wickwise.text.Words;
 import org.wickwise.why.Impact;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,8 +26,10 @@ import picocli.CommandLine.Spec;
         description = "Says what your rules do to every known case before you plan with them.",
         footer = {
             "",
-            "Known cases are the shipped examples, the published cases and those of --cases. Cautions that",
-            "vanish come first; they have to be accepted with --cautions-may-vanish, or the exit code is 3."
+            "Known cases are the shipped examples, the published cases and those of",
+            "--cases. Cautions that vanish come first; they have to be accepted with",
+            "--cautions-may-vanish, or the exit code is 3. Nothing is kept of that: plans",
+            "are made with your rules either way."
         })
 final class RulesImpactCommand implements Callable<Integer> {
 
@@ -55,8 +60,12 @@ final class RulesImpactCommand implements Callable<Integer> {
         Workbench before = Workbench.in(Workbench.home(), against);
         now = Workbench.in(Workbench.home(), Optional.of(folder));
         List<Impact> impacts = new ArrayList<>();
+        Set<String> silent = new LinkedHashSet<>(now.judge().rulebook().own().ruleNames());
         for (Case known : KnownCases.in(cases, before.data())) {
-            impacts.add(Impact.of(before.plan(known), now.plan(known)));
+            Impact impact = Impact.of(before.plan(known), now.plan(known));
+            silent.removeIf(
+                    rule -> !impact.after().judgement().concludedBy(rule).isEmpty());
+            impacts.add(impact);
         }
         PrintWriter out = spec.commandLine().getOut();
         List<Impact> vanishing =
@@ -70,6 +79,9 @@ final class RulesImpactCommand implements Callable<Integer> {
                 .toList();
         changed.forEach(impact -> out.println(changed(impact, "Another plan: ")));
         out.println(inShort(impacts.size(), vanishing.size(), refused.size(), changed.size()));
+        if (!silent.isEmpty()) {
+            out.println(untried(List.copyOf(silent)));
+        }
         if (vanishing.isEmpty() || cautionsMayVanish) {
             return ExitCodes.PLANNED;
         }
@@ -88,6 +100,12 @@ final class RulesImpactCommand implements Callable<Integer> {
         List<PlanLine> lines = impact.comparison(now.judge());
         return TextReport.answered(
                 what + impact.title(), lines.subList(0, Math.min(LINES_OF_A_CASE, lines.size())), Terminal.heading());
+    }
+
+    /** What never concludes anything was not tried by this, whatever it does. */
+    private static String untried(List<String> rules) {
+        return "In no known case " + Words.joined(rules) + (rules.size() == 1 ? " concludes" : " conclude")
+                + " anything. Write an example, or name cases of your own with --cases.";
     }
 
     private static String inShort(int all, int vanishing, int refused, int changed) {

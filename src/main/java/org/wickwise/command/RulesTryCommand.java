@@ -10,6 +10,7 @@ import org.wickwise.report.ReasonText;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.RuleExample;
 import org.wickwise.rulebook.RuleExamplesReader;
+import org.wickwise.text.Words;
 import org.wickwise.why.RuleTrial;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,8 +24,9 @@ import picocli.CommandLine.Spec;
         description = "Tries the examples of rules: does each fire, and stay silent, where its example says so?",
         footer = {
             "",
-            "The examples of your own rules stand in FOLDER/examples. Without FOLDER the shipped",
-            "examples are tried. Of an example that does not hold the reason is printed as a tree."
+            "The examples of your own rules stand in FOLDER/examples. Without FOLDER the",
+            "shipped examples are tried. Of an example that does not hold the reason is",
+            "printed as a tree."
         })
 final class RulesTryCommand implements Callable<Integer> {
 
@@ -48,6 +50,13 @@ final class RulesTryCommand implements Callable<Integer> {
         List<PlanLine> failures = RuleTrial.of(examples, judge);
         failures.forEach(failure -> spec.commandLine().getOut().println(ReasonText.of(failure, Terminal.heading())));
         spec.commandLine().getOut().println(inShort(examples.size(), failures.size(), shownAs));
+        List<String> untried = judge.rulebook().own().ruleNames().stream()
+                .filter(rule ->
+                        examples.stream().noneMatch(example -> example.rule().equals(rule)))
+                .toList();
+        if (!untried.isEmpty() && !examples.isEmpty()) {
+            spec.commandLine().getOut().println("No example tries " + Words.joined(untried) + ".");
+        }
         return failures.isEmpty() ? ExitCodes.PLANNED : ExitCodes.BAD_INPUT;
     }
 
@@ -55,6 +64,9 @@ final class RulesTryCommand implements Callable<Integer> {
         if (examples == 0) {
             return "There are no examples in " + place + ". Write one for each rule: where it fires, where it stays"
                     + " silent.";
+        }
+        if (examples == 1) {
+            return failures == 0 ? "The one example holds." : "The one example does not hold.";
         }
         return failures == 0
                 ? "All " + examples + " examples hold."

@@ -31,9 +31,9 @@ import picocli.CommandLine.Spec;
                 "Prints a table (CSV) for the readings of a class: one row for each strip of each group, to fill in.",
         footer = {
             "",
-            "What is run is what the lesson file plans: `class: {groups: 12, solvents: [A, A + B 9:1]}`.",
-            "With --readings the readings that the lesson has are printed as one clean table; rows that",
-            "cannot be taken are told on the error stream.",
+            "What is run is what the lesson file plans: `class: {groups: 12, solvents: [A,",
+            "A + B 9:1]}`. With --readings the readings that the lesson has are printed as",
+            "one clean table; rows that cannot be taken are told on the error stream.",
             "",
             "  wickwise sheet LESSONFILE > readings.csv"
         })

@@ -30,8 +30,9 @@ import picocli.CommandLine.Spec;
         description = "Shows a shelf as a ladder for a stationary phase, or one solvent with every value and source.",
         footer = {
             "",
-            "Without --of the shelf is the whole solvent table. A shelf file lists bottles, what is in them, how much",
-            "is left, which are banned and why; it may build on another shelf and put its own values in the table's place.",
+            "Without --of the shelf is the whole solvent table. A shelf file lists bottles,",
+            "what is in them, how much is left, which are banned and why; it may build on",
+            "another shelf and put its own values in the table's place.",
             "",
             "  wickwise shelf --for PHASE",
             "  wickwise shelf --for PHASE --of my-shelf.yaml --as svg > ladder.svg",

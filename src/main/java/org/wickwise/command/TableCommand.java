@@ -22,8 +22,9 @@ import picocli.CommandLine.Spec;
         description = "Checks the solvent table against itself: values that physics or a standard tie together.",
         footer = {
             "",
-            "It lists every disagreement with its explanation, and where the scales of strength order solvents",
-            "differently. A disagreement that nobody has explained ends with exit code 2."
+            "It lists every disagreement with its explanation, and where the scales of",
+            "strength order solvents differently. A disagreement that nobody has explained",
+            "ends with exit code 2."
         })
 final class TableCommand implements Callable<Integer> {
 

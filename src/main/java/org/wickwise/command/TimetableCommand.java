@@ -26,9 +26,10 @@ import picocli.CommandLine.Spec;
                 "Reckons how long strips and column take, when to look at a front, and what fits into the lesson.",
         footer = {
             "",
-            "Your own runs make it better: write `minutes: 13` beside the front of a strip, or what you saw on the",
-            "way, `climbed: [{minutes: 2, mm: 20}, {minutes: 6, mm: 44}]`, both from the origin.",
-            "A front that is running: --seen 2:20 --seen 10:40 --end 90, heights in mm above the liquid."
+            "Your own runs make it better: write `minutes: 13` beside the front of a strip,",
+            "or what you saw on the way, `climbed: [{minutes: 2, mm: 20}, {minutes: 6, mm:",
+            "44}]`, both from the origin. A front that is running: --seen 2:20 --seen 10:40",
+            "--end 90, heights in mm above the liquid."
         })
 final class TimetableCommand implements Callable<Integer> {
 

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
             "  wickwise why CASE DYE            a dye; two dyes as A and B, or A/B",
             "  wickwise why CASE strip in A     a strip; the second one as strip 2 in A",
             "  wickwise why CASE ignition       a caution, or all of a topic",
+            "  wickwise why CASE RULE           a rule or a limit, by its name",
             "",
             "As lesson it is a short explanation for a student, as svg a drawing of",
             "what rests on what. Without WHAT it lists what can be asked.",
@@ -102,7 +103,7 @@ final class WhyCommand implements Callable<Integer> {
         }
         Desk desk = Desk.of(caseFile, rules.folder());
         Plan plan = desk.plan();
-        Answers answers = new Answers(plan, desk.planner(), desk.data());
+        Answers answers = new Answers(plan, desk.judge(), desk.planner());
         String question = String.join(" ", words);
         String answer = question.isBlank()
                 ? whatCanBeAsked(plan, answers)

@@ -20,16 +20,17 @@ import picocli.CommandLine.Spec;
         description = "Says why something is not so: a solvent poured, a dye alone, two dyes parted.",
         footer = {
             "",
-            "  wickwise why-not CASE SOLVENT          why it is not poured, does not hold, release or sweep",
-            "  wickwise why-not CASE \"A, then B\"     why the plan does not pour these in this order",
-            "  wickwise why-not CASE DYE              why it does not leave alone, and what does not release it",
+            "  wickwise why-not CASE SOLVENT          why it is not poured",
+            "  wickwise why-not CASE \"A, then B\"     why not in this order",
+            "  wickwise why-not CASE DYE              why it does not leave alone",
             "  wickwise why-not CASE \"DYE and DYE\"   why they are not parted",
-            "  wickwise why-not CASE \"strip in A\"    why it is not void, doubtful or usable",
-            "  wickwise why-not CASE CAUTION          why the plan does not give it, by the name of its rule",
+            "  wickwise why-not CASE \"strip in A\"    why it is not void or usable",
+            "  wickwise why-not CASE CAUTION          why the plan does not give it",
             "",
-            "For every rule that could have said otherwise it names the first sentence that does not hold and",
-            "what is in the way. Something may rule it out, the strips may say otherwise, nobody may know, no",
-            "rule may speak of it, or the rules may contradict each other."
+            "For every rule that could have said otherwise it names the first sentence that",
+            "does not hold and what is in the way. Something may rule it out, the strips",
+            "may say otherwise, nobody may know, no rule may speak of it, or the rules may",
+            "contradict each other."
         })
 final class WhyNotCommand implements Callable<Integer> {
 

@@ -200,7 +200,7 @@ public final class AirLines {
     }
 
     private boolean isBurningAlarm(RoomVapours vapours) {
-        return vapours.percentOfLowerExplosiveLimit() > laidOut.value(BURNING_ALARM);
+        return Numbers.steady(vapours.percentOfLowerExplosiveLimit()) > laidOut.value(BURNING_ALARM);
     }
 
     private String fire(RoomVapours vapours) {
@@ -219,7 +219,7 @@ public final class AirLines {
                 ? shown + ": this air can explode, here or where fresh air thins it out."
                 : isBurningAlarm(vapours)
                         ? shown + ", above " + alarm + ": a danger of fire."
-                        : shown + ", below " + alarm + ".";
+                        : shown + ", not above " + alarm + ".";
     }
 
     private static String people(RoomVapours vapours) {

@@ -9,6 +9,7 @@ import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.substance.Solvent;
+import org.wickwise.text.Numbers;
 
 /** Flammable liquid at a bench and in the room beside what is common; no fire code, which only the local one is. */
 final class BenchAmountLines {
@@ -40,22 +41,22 @@ final class BenchAmountLines {
             compared(
                     "bench-amount",
                     "One group's share is " + ReadyAmount.shown(inTheRoom / laidOut.groups()) + " of flammable liquid",
-                    inTheRoom / laidOut.groups(),
                     laidOut.limit(AT_A_BENCH),
+                    Numbers.steady(inTheRoom / laidOut.groups()) > laidOut.value(AT_A_BENCH),
                     school ? "a school aims at no more than " : "a school would aim at no more than ",
                     "hand it out step by step, from the hood");
             compared(
                     "room-amount",
                     "All together there are " + ReadyAmount.shown(inTheRoom) + " of flammable liquid",
-                    inTheRoom,
                     laidOut.limit(IN_THE_ROOM),
+                    Numbers.steady(inTheRoom) > laidOut.value(IN_THE_ROOM),
                     school ? "a school aims at no more than " : "a school would aim at no more than ",
                     "share the lesson, take smaller columns, or keep the rest in a flammables cupboard outside");
             compared(
                     "code-amount",
                     "Of flammable liquid " + ReadyAmount.shown(inTheRoom) + " are in the room",
-                    inTheRoom,
                     laidOut.limit(CODE),
+                    Numbers.steady(inTheRoom) >= laidOut.value(CODE),
                     "a fire code for laboratories begins to ask at ",
                     "ask the fire authority first");
         }
@@ -74,8 +75,7 @@ final class BenchAmountLines {
                         .isPresent();
     }
 
-    private void compared(String label, String amount, double millilitres, Limit most, String whose, String wayOut) {
-        boolean tooMuch = millilitres > most.value();
+    private void compared(String label, String amount, Limit most, boolean tooMuch, String whose, String wayOut) {
         String text = amount + "; " + whose + most.shown() + (tooMuch ? ": " + wayOut + "." : ".") + DEFER;
         List<Reason> grounds = new ArrayList<>(List.of(most.reason(), laidOut.groupsStated(), amounts));
         ofTheClass.keySet().stream().filter(this::isFlammable).forEach(solvent -> solvent.value("flash point")

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wickwise.lesson.ClassSummary.GroupRow;
 import org.wickwise.lesson.ClassSummary.Part;
 import org.wickwise.lesson.ClassSummary.Standing;
@@ -132,11 +133,12 @@ public final class ClassFindings {
     }
 
     private List<PlanLine> repeats() {
+        List<String> expected = expectedEluents();
         List<PlanLine> lines = new ArrayList<>();
         for (GroupOutcome outcome : all(Standing.REPEATS)) {
             List<PlanLine> said = new ArrayList<>(outcome.obstacles().subList(0, 1));
             said.addAll(outcome.wanted());
-            lines.add(line("repeat", outcome, said));
+            lines.add(line("repeat", outcome, said, toMend(outcome), lacks(outcome, expected)));
         }
         for (GroupOutcome outcome : all(Standing.UNREAD)) {
             String text = "Group " + outcome.group() + ": no strip could be taken; see what was left out.";
@@ -157,32 +159,45 @@ public final class ClassFindings {
         List<String> expected = expectedEluents();
         List<PlanLine> lines = new ArrayList<>();
         for (GroupOutcome outcome : all(Standing.GOES_ON)) {
-            List<String> missing = expected.stream()
-                    .filter(eluent -> !outcome.eluents().contains(eluent))
-                    .toList();
-            if (outcome.wanted().isEmpty() && missing.isEmpty()) {
-                continue;
+            String lacks = lacks(outcome, expected);
+            if (!outcome.wanted().isEmpty() || !lacks.isEmpty()) {
+                lines.add(line("again", outcome, outcome.wanted(), toMend(outcome), lacks));
             }
-            PlanLine line = line("again", outcome, outcome.wanted());
-            String lacks = missing.isEmpty()
-                    ? ""
-                    : " It has no strip that can be read in " + Words.joined(missing) + ", as others have.";
-            lines.add(new PlanLine(line.label(), line.section(), line.text() + lacks, line.reason()));
         }
         return LongLists.cut(lines, "groups could run a strip");
     }
 
-    private PlanLine line(String kind, GroupOutcome outcome, List<PlanLine> said) {
+    /** What was written and not taken may be all that is missing, so it comes before any new strip. */
+    private static String toMend(GroupOutcome outcome) {
+        return outcome.leftOut().stream()
+                .map(problem -> problem.place() + ": " + problem.found())
+                .reduce((one, other) -> one + "; " + other)
+                .map(rows -> "Mend first what was left out (" + rows + ").")
+                .orElse("");
+    }
+
+    private static String lacks(GroupOutcome outcome, List<String> expected) {
+        List<String> missing = expected.stream()
+                .filter(eluent -> !outcome.eluents().contains(eluent))
+                .toList();
+        return missing.isEmpty()
+                ? ""
+                : "It has no strip that can be read in " + Words.joined(missing) + ", as others have.";
+    }
+
+    private PlanLine line(String kind, GroupOutcome outcome, List<PlanLine> said, String before, String after) {
         String text = "Group " + outcome.group() + ": "
-                + said.stream().map(line -> untilAdvice(line.text())).collect(Collectors.joining(" "));
+                + Stream.concat(
+                                Stream.of(before),
+                                Stream.concat(said.stream().map(line -> untilAdvice(line.text())), Stream.of(after)))
+                        .filter(sentence -> !sentence.isEmpty())
+                        .collect(Collectors.joining(" "));
         return new PlanLine(
                 kind + "-" + Words.slug(outcome.group()),
                 Section.NEXT,
-                text.strip(),
+                text,
                 new Reason.Chosen(
-                        text.strip(),
-                        List.of(),
-                        said.stream().map(PlanLine::reason).toList()));
+                        text, List.of(), said.stream().map(PlanLine::reason).toList()));
     }
 
     private static String untilAdvice(String text) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.wickwise.lesson.ClassSummary.PooledRow;
 import org.wickwise.lesson.GroupOutcome.PooledReading;
 import org.wickwise.plan.PlanLine;
@@ -17,10 +18,12 @@ import org.wickwise.text.Words;
 final class ClassReadings {
 
     private final Lesson lesson;
+    private final Limit outlierLimit;
     private final List<PooledRetardation> pooled;
 
     ClassReadings(Lesson lesson, List<GroupOutcome> outcomes, Map<String, Limit> limits) {
         this.lesson = lesson;
+        this.outlierLimit = limits.get("outlier limit");
         this.pooled = pooled(outcomes, limits);
     }
 
@@ -41,11 +44,32 @@ final class ClassReadings {
                                     + Words.slug(one.dye()),
                             Section.DOUBTS,
                             "Group " + out.group() + ", " + one.dye() + " in " + one.eluent() + ": " + out.words()
-                                    + ". Look at the strip again: is it the same spot, the same jar, the same origin? Its"
-                                    + " reading still counts everywhere.",
+                                    + ". " + whatToLookAt(one, out) + " Its reading still counts everywhere.",
                             out.reason())));
         }
         return LongLists.cut(lines, "readings lie far out");
+    }
+
+    private String whatToLookAt(PooledRetardation one, PooledRetardation.FarOut out) {
+        return exchangedWith(one, out)
+                .map(dye -> "It lies where " + dye
+                        + " usually does, and the other way round: were the two exchanged when they"
+                        + " were written down?")
+                .orElse("Look at the strip again: is it the same spot, the same jar, the same origin?");
+    }
+
+    /** The dye of the same strip whose reading lies as far out, where each would lie well among those of the other. */
+    private Optional<String> exchangedWith(PooledRetardation one, PooledRetardation.FarOut out) {
+        return pooled.stream()
+                .filter(other -> other != one
+                        && other.eluent().equals(one.eluent())
+                        && other.phase().equals(one.phase())
+                        && other.wouldHold(out.reading().factor(), outlierLimit))
+                .filter(other -> other.farOut().stream()
+                        .anyMatch(its -> its.group().equals(out.group())
+                                && one.wouldHold(its.reading().factor(), outlierLimit)))
+                .map(PooledRetardation::dye)
+                .findFirst();
     }
 
     private List<PooledRetardation> pooled(List<GroupOutcome> outcomes, Map<String, Limit> limits) {

@@ -111,8 +111,8 @@ final class FreshAirLines {
             lines.reckoned(
                     Section.BASIS,
                     "clearing",
-                    "Even the worst case lies below the burning alarm and the exposure limits, so no time to clear is"
-                            + " reckoned; air the room all the same." + uncovered.leftOut(),
+                    "Even the worst case lies neither above the burning alarm nor above the exposure limits, so no time to"
+                            + " clear is reckoned; air the room all the same." + uncovered.leftOut(),
                     "t = K V/Q ln(C0/C), reckoned where C0 is above C",
                     REFERENCE,
                     withAlarm());

@@ -161,6 +161,15 @@ record PooledRetardation(
         return grounds;
     }
 
+    /** Whether a reading would not lie far out among these, by the robust distance from their median. */
+    boolean wouldHold(RetardationFactor reading, Limit outlierLimit) {
+        List<Double> values = byGroup.stream().map(Of::value).toList();
+        double times = Outliers.robust(values, reading.uncertainty())
+                .withLeastScatter(reading.uncertainty())
+                .modifiedZ(reading.value());
+        return Numbers.steady(Math.abs(times)) <= outlierLimit.value();
+    }
+
     double median() {
         return new Median().evaluate(byGroup.stream().mapToDouble(Of::value).toArray());
     }

@@ -8,6 +8,7 @@ import org.wickwise.column.Band;
 import org.wickwise.column.CollectedBand;
 import org.wickwise.column.CollectedBand.Portion;
 import org.wickwise.substance.Dye;
+import org.wickwise.text.Numbers;
 
 /**
  * Neighbouring fractions of a finished column to put together for one dye.
@@ -74,7 +75,7 @@ public record PooledFractions(Dye dye, int first, int last, Optional<Share> puri
             Stretch stretch = new Stretch(first, first, 0, 0, 0, 0);
             for (int last = first; last < fractions.size() && isFor(dye.dye(), fractions.get(last), outcome); last++) {
                 stretch = with(stretch, fractions.get(last), dye.dye(), outcome);
-                boolean isBetter = stretch.purity() >= wantedPurity
+                boolean isBetter = Numbers.steady(stretch.purity()) >= wantedPurity
                         && (best.isEmpty() || stretch.own() > best.get().own() || stretch.isAsMuchInLess(best.get()));
                 best = isBetter ? Optional.of(stretch) : best;
             }

@@ -16,6 +16,15 @@ public record Advantage(String words, double counted, double against, boolean on
         return against - counted;
     }
 
+    /**
+     * Whether it makes a plan a better one.
+     *
+     * @param leastSaving what it has to save where nothing but the cost tells the two apart
+     */
+    public boolean isBetterBy(double leastSaving) {
+        return !onlyByCost || Numbers.steady(difference()) >= leastSaving;
+    }
+
     /** "which counts fewer bands too fast to be held (0 against 1)". */
     public String told() {
         String figures = Numbers.plain(counted, 1) + " against " + Numbers.plain(against, 1);

@@ -68,7 +68,10 @@ final class AdviceLines {
             lines.add(new PlanLine("next-" + number, Section.NEXT, entry.getKey(), entry.getValue()));
         }
         if (advice.isEmpty() && overlapping.isEmpty()) {
-            String text = "None is needed for this plan: every eluent it pours was tried and read without doubt.";
+            String text = route.isPresent()
+                    ? "None is needed for this plan: every eluent it pours was tried and read without doubt."
+                    : "No rule names one. Another bed may do what these eluents cannot: ask `suppose CASE \"the column is"
+                            + " ...\"`, or `next CASE` for eluents of the whole table.";
             lines.add(
                     new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));
         }

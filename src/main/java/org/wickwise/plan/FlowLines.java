@@ -135,7 +135,7 @@ final class FlowLines {
             Eluent before = route.steps().get(i - 1).eluent();
             Eluent after = route.steps().get(i).eluent();
             OptionalDouble slower = flow.timesSlower(before, after);
-            if (slower.isPresent() && slower.getAsDouble() >= most.value()) {
+            if (slower.isPresent() && Numbers.steady(slower.getAsDouble()) >= most.value()) {
                 List<Reason> grounds = new ArrayList<>(List.of(most.reason()));
                 grounds.addAll(flow.reasonsOfViscosity(before));
                 grounds.addAll(flow.reasonsOfViscosity(after));

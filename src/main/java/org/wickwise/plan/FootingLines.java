@@ -210,7 +210,7 @@ final class FootingLines {
                 terms.add(Numbers.fixed(columnVolumes, 1) + " column volumes / k " + Numbers.fixed(retention, 1));
                 grounds.add(measured.get().reason());
             }
-            if (share > most.value()) {
+            if (Numbers.steady(share) > most.value()) {
                 String text = dye + " creeps about " + Numbers.plain(100 * Math.min(1, share), 0)
                         + " % down the bed before its own step; keep the steps before it short.";
                 doubt(

@@ -9,6 +9,7 @@ import org.wickwise.column.Pool;
 import org.wickwise.column.Pools;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.substance.Dye;
+import org.wickwise.text.Numbers;
 
 /**
  * What to keep of a route's outflow: for each fraction from which volume to which, so that it holds the wanted purity, and
@@ -54,8 +55,9 @@ public record Keeping(List<Flask> flasks) {
      */
     public List<Dye> overlapping(double leastRecovery) {
         return flasks.stream()
-                .filter(flask ->
-                        flask.recovery().filter(share -> share < leastRecovery).isPresent())
+                .filter(flask -> flask.recovery()
+                        .filter(share -> Numbers.steady(share) < leastRecovery)
+                        .isPresent())
                 .flatMap(flask -> flask.dyes().stream())
                 .toList();
     }

@@ -11,6 +11,7 @@ import org.wickwise.strip.Movement;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
 
 /** How the load stands on the bed before the first eluent is poured, where its volume is written and the bed's size known. */
 record Loading(Judgement judgement) {
@@ -58,7 +59,7 @@ record Loading(Judgement judgement) {
 
     /** Whether it fills more of the bed than the limit allows. */
     boolean isWide(Plug plug) {
-        return 100 * plug.shareOfBed() > judgement.limit("widest load");
+        return Numbers.steady(100 * plug.shareOfBed()) > judgement.limit("widest load");
     }
 
     /** The high end of a dye's Rf: the careful end for what is to be held. */

@@ -5,19 +5,23 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.rulebook.OwnRules;
 import org.wickwise.rulebook.OwnRules.SwitchedOff;
+import org.wickwise.rulebook.RulePage;
 import org.wickwise.text.Words;
 
 /** Which rules are the instructor's own, and which shipped ones do not count. */
 final class OwnRulesLines {
 
     private final OwnRules own;
+    private final Judgement judgement;
     private final List<PlanLine> lines = new ArrayList<>();
 
-    OwnRulesLines(OwnRules own) {
+    OwnRulesLines(OwnRules own, Judgement judgement) {
         this.own = own;
+        this.judgement = judgement;
     }
 
     /** No line where there are no rules of one's own. */
@@ -28,8 +32,9 @@ final class OwnRulesLines {
                     .collect(Collectors.joining());
             add(
                     "own-rules",
-                    "Rules of your own (" + own.folder() + "): " + Words.joined(own.ruleNames()) + instead + ".",
-                    List.of());
+                    "Rules of your own (" + own.folder() + "): " + Words.joined(own.ruleNames()) + instead + "."
+                            + silent(),
+                    own.pages().stream().map(this::said).toList());
         }
         if (!own.limits().isEmpty()) {
             String set = own.limits().stream()
@@ -45,10 +50,35 @@ final class OwnRulesLines {
         for (SwitchedOff off : own.switchedOff()) {
             add(
                     "off-" + off.rule(),
-                    "The rule " + off.rule() + " is switched off: " + off.because(),
+                    "The rule " + off.rule() + " is switched off: " + ended(off.because()),
                     List.of(new Reason.Stated(off.rule() + " is switched off", off.place())));
         }
         return lines;
+    }
+
+    /** Whoever wrote a rule wants to hear that it met nothing here. */
+    private String silent() {
+        List<String> silent = own.ruleNames().stream()
+                .filter(rule -> judgement.concludedBy(rule).isEmpty())
+                .toList();
+        return silent.isEmpty()
+                ? ""
+                : " In this case " + Words.joined(silent) + (silent.size() == 1 ? " concludes" : " conclude")
+                        + " nothing; ask why, by its name.";
+    }
+
+    private Reason said(RulePage rule) {
+        int times = judgement.concludedBy(rule.rule()).size();
+        return new Reason.Stated(
+                "rule " + rule.rule() + ": if " + String.join(", and ", rule.when()) + ", then "
+                        + String.join(", and ", rule.then())
+                        + (times == 0 ? "; in this case it concludes nothing" : ""),
+                rule.place());
+    }
+
+    /** With a full stop at its end, where it has no other mark there. */
+    private static String ended(String text) {
+        return text.matches("(?s).*[.!?]") ? text : text + ".";
     }
 
     private void add(String label, String text, List<Reason> grounds) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.rulebook.Wishes;
+import org.wickwise.rulebook.Wishes.Wish;
 import org.wickwise.text.NearMiss;
-import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 
 /**
@@ -19,15 +19,16 @@ record Preferences(List<Criterion> criteria, Wishes wishes) {
     static Preferences of(Rulebook rulebook) {
         Problems problems = new Problems();
         List<Criterion> criteria = new ArrayList<>();
-        for (String words : rulebook.wishes().chooseBy()) {
+        for (Wish wish : rulebook.wishes().chooseBy()) {
+            String words = wish.criterion();
             Criterion.named(words)
                     .ifPresentOrElse(
                             criteria::add,
                             () -> problems.add(
-                                    Place.wholeFile("rules/preferences.yaml"),
+                                    wish.place(),
                                     "`" + words + "` is no criterion",
                                     "one of: " + String.join("; ", Criterion.allWords()),
-                                    NearMiss.suggestion(words, Criterion.allWords())));
+                                    NearMiss.suggestion(words, Criterion.allWords(), List.of())));
         }
         problems.throwIfAny();
         return new Preferences(List.copyOf(criteria), rulebook.wishes());

@@ -20,6 +20,8 @@ import org.wickwise.text.Words;
 /** What the strips show: movement, pairs that do not part, and the eluents that may not go in. */
 final class StripLines {
 
+    private static final int MOST_PAIRS_ONE_BY_ONE = 3;
+
     private final Judgement judgement;
     private final List<PlanLine> lines = new ArrayList<>();
 
@@ -79,31 +81,54 @@ final class StripLines {
         return released.isEmpty() ? "" : " It releases " + Words.joined(released) + ".";
     }
 
-    /** Pairs that touch or run together, unless both stay at the origin, where nothing else is to be expected. */
+    /**
+     * Pairs that touch or run together, unless both stay at the origin, where nothing else is to be expected. A few are told one by
+     * one, many in one line.
+     */
     private void unparted(Eluent eluent) {
-        for (Conclusion.Between between : judgement.all(Conclusion.Between.class)) {
-            boolean sharedSpotTwice = between.separation() == Separation.TOGETHER
-                    && judgement.holds(
-                            new Conclusion.Between(eluent, between.behind(), between.ahead(), Separation.TOGETHER))
-                    && between.ahead().compareTo(between.behind()) > 0;
-            if (!between.eluent().equals(eluent)
-                    || between.separation() == Separation.PARTED
-                    || bothStay(between)
-                    || sharedSpotTwice) {
-                continue;
-            }
-            Reason.Concluded reason = judgement.reason(between);
+        List<Conclusion.Between> pairs = judgement.all(Conclusion.Between.class).stream()
+                .filter(between -> between.eluent().equals(eluent)
+                        && between.separation() != Separation.PARTED
+                        && !bothStay(between)
+                        && !isToldTheOtherWayRound(between))
+                .toList();
+        if (pairs.size() > MOST_PAIRS_ONE_BY_ONE) {
+            String text = "In " + eluent + " these are not safely parted: "
+                    + pairs.stream()
+                            .map(between -> between.ahead() + " and " + between.behind())
+                            .collect(Collectors.joining("; "))
+                    + ".";
+            List<Reason> grounds = pairs.stream().<Reason>map(judgement::reason).toList();
             lines.add(new PlanLine(
-                    "pair-" + Words.slug(eluent.name()) + "-"
-                            + Words.slug(between.ahead().name()) + "-"
-                            + Words.slug(between.behind().name()),
+                    "pairs-" + Words.slug(eluent.name()),
                     Section.STRIPS,
-                    "In " + eluent + " " + between.ahead() + " and " + between.behind() + " are not safely parted: "
-                            + reason.arguments().stream()
-                                    .map(Reason.Argument::because)
-                                    .collect(Collectors.joining(" ")),
-                    reason));
+                    text,
+                    new Reason.Chosen(text, List.of(), grounds)));
+        } else {
+            pairs.forEach(this::unparted);
         }
+    }
+
+    private void unparted(Conclusion.Between between) {
+        Eluent eluent = between.eluent();
+        Reason.Concluded reason = judgement.reason(between);
+        lines.add(new PlanLine(
+                "pair-" + Words.slug(eluent.name()) + "-"
+                        + Words.slug(between.ahead().name()) + "-"
+                        + Words.slug(between.behind().name()),
+                Section.STRIPS,
+                "In " + eluent + " " + between.ahead() + " and " + between.behind() + " are not safely parted: "
+                        + reason.arguments().stream()
+                                .map(Reason.Argument::because)
+                                .collect(Collectors.joining(" ")),
+                reason));
+    }
+
+    private boolean isToldTheOtherWayRound(Conclusion.Between between) {
+        return between.separation() == Separation.TOGETHER
+                && judgement.holds(new Conclusion.Between(
+                        between.eluent(), between.behind(), between.ahead(), Separation.TOGETHER))
+                && between.ahead().compareTo(between.behind()) > 0;
     }
 
     private boolean bothStay(Conclusion.Between between) {
@@ -126,7 +151,7 @@ final class StripLines {
                 lines.add(new PlanLine(
                         "fitness-" + Words.slug(eluent.name()),
                         Section.FITNESS,
-                        eluent + " " + verdict + ". " + why,
+                        Words.capital(eluent.name()) + " " + verdict + ". " + why,
                         reason));
                 return;
             }

@@ -12,6 +12,8 @@ public final class FindingText {
 
     private static final String FORM = "form";
 
+    private static final String TAB = "    ";
+
     private FindingText() {}
 
     /** @param lineAt the text of a line, without its end; empty where it cannot be read */
@@ -22,7 +24,8 @@ public final class FindingText {
     private static String of(Problem finding, Function<Place, String> lineAt) {
         String code = finding.code().isEmpty() ? FORM : finding.code();
         return finding.place() + ": [" + code + "] " + finding.found() + "; expected " + finding.expected() + "\n"
-                + marked(Letters.shown(lineAt.apply(finding.place())), finding.words()) + "    " + finding.wayOut()
+                + marked(Letters.shown(lineAt.apply(finding.place()).replace("\t", TAB)), finding.words()) + "    "
+                + finding.wayOut()
                 + "\n";
     }
 

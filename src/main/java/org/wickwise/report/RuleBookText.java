@@ -10,11 +10,11 @@ import org.wickwise.rulebook.OwnRules.SwitchedOff;
 import org.wickwise.rulebook.RuleExample;
 import org.wickwise.rulebook.RulePage;
 import org.wickwise.rulebook.Rulebook;
-import org.wickwise.rulebook.WordsPage;
+import org.wickwise.rulebook.Wishes.Wish;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 
-/** The rule book and the vocabulary as Markdown to read, made from what the program judges by. */
+/** The rule book as Markdown to read, made from what the program judges by. */
 public final class RuleBookText {
 
     private final Rulebook book;
@@ -116,7 +116,7 @@ public final class RuleBookText {
     private void preferences() {
         line("## Preferences");
         line("The first of these that tells two plans apart decides.");
-        list(book.wishes().chooseBy());
+        list(book.wishes().chooseBy().stream().map(Wish::criterion).toList());
     }
 
     private void switchedOff() {
@@ -128,37 +128,6 @@ public final class RuleBookText {
 
     private static String off(SwitchedOff off) {
         return off.rule() + ": " + plain(off.because()) + " (" + off.place() + ")";
-    }
-
-    /** The vocabulary, with an example of each sentence. */
-    public static String words(Rulebook book) {
-        StringBuilder text = new StringBuilder("# The words of the rules\n\n"
-                + "Capital letters stand for things of the case: S for a strip, D and F for dyes, E, F and G for"
-                + " eluents. What stands in angle brackets is chosen by the writer.\n\n");
-        String file = "";
-        for (WordsPage words : book.words()) {
-            if (!words.place().file().equals(file)) {
-                file = words.place().file();
-                text.append("\n## ").append(subjectOf(file)).append("\n\n");
-            }
-            text.append("- ").append(plain(words.sentence())).append("\n  - ");
-            text.append(
-                            words.isCondition() && words.isConclusion()
-                                    ? "condition or conclusion"
-                                    : words.isCondition() ? "condition" : "conclusion")
-                    .append(", such as `")
-                    .append(words.example())
-                    .append("`\n");
-            words.takes().forEach(taken -> text.append("  - ")
-                    .append(taken.replace("<", "\\<"))
-                    .append("\n"));
-        }
-        return text.toString();
-    }
-
-    /** "rules/words/1-strips.yaml" is about strips. */
-    private static String subjectOf(String file) {
-        return Words.capital(file.replaceAll(".*/\\d*-?", "").replace(".yaml", ""));
     }
 
     /** Nothing that a person wrote is taken for markup. */

@@ -1,6 +1,6 @@
 package org.wickwise.rulebook;
 
-import java.time.temporal.ChronoUnit;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -112,11 +112,11 @@ final class EluentFacts {
     private void composition(Eluent eluent, List<Object> facts) {
         for (Eluent.Part part : eluent.parts()) {
             Solvent solvent = part.solvent();
-            facts.add(new Fact.PartOf(eluent, solvent, part.percent()));
+            facts.add(new Fact.PartOf(eluent, solvent, Numbers.steady(part.percent())));
             solvent.values().values().stream()
                     .flatMap(List::stream)
                     .filter(TableValue::used)
-                    .forEach(value -> property(eluent, part.percent(), value, facts));
+                    .forEach(value -> property(eluent, Numbers.steady(part.percent()), value, facts));
             data.solvents().forEach(other -> data.miscibility()
                     .parting(solvent, other)
                     .ifPresent(reason -> facts.add(new Fact.PartsFrom(eluent, other, reason))));
@@ -141,9 +141,9 @@ final class EluentFacts {
             bottle.banned()
                     .ifPresent(reason -> facts.add(new Fact.Banned(eluent, bottle.name(), reason, bottle.place())));
             if (written.date().isPresent() && bottle.openedOn().isPresent()) {
-                long months = ChronoUnit.MONTHS.between(
-                        bottle.openedOn().get(), written.date().get());
-                facts.add(new Fact.OpenFor(eluent, bottle.name(), months, bottle.place()));
+                Period open =
+                        Period.between(bottle.openedOn().get(), written.date().get());
+                facts.add(new Fact.OpenFor(eluent, bottle.name(), open, bottle.place()));
             }
         }
     }

@@ -1,5 +1,6 @@
 package org.wickwise.rulebook;
 
+import java.time.Period;
 import java.util.List;
 import org.wickwise.bench.Setting;
 import org.wickwise.notebook.RunMishap;
@@ -191,11 +192,21 @@ public sealed interface Fact {
         }
     }
 
-    /** How many whole months a bottle of the eluent has been open on the day of the column. */
-    record OpenFor(Eluent eluent, String bottle, double months, Place place) implements Fact, Ground {
+    /** How long a bottle of the eluent has been open on the day of the column. */
+    record OpenFor(Eluent eluent, String bottle, Period open, Place place) implements Fact, Ground {
+
+        private static final double DAYS_OF_A_LONG_MONTH = 31;
+
+        /** Whole months, and the days beyond them as a part of a month. */
+        public double months() {
+            return open.toTotalMonths() + open.getDays() / DAYS_OF_A_LONG_MONTH;
+        }
+
         @Override
         public Reason reason() {
-            return new Reason.Stated(bottle + " has been open for " + Numbers.plain(months, 0) + " months", place);
+            String days =
+                    open.getDays() == 0 ? "" : " and " + open.getDays() + (open.getDays() == 1 ? " day" : " days");
+            return new Reason.Stated(bottle + " has been open for " + open.toTotalMonths() + " months" + days, place);
         }
     }
 

@@ -100,6 +100,17 @@ public final class Judge {
     }
 
     /**
+     * The judgement of a case whose column was run under other limits than those of the rule book.
+     *
+     * @throws ProblemsFound when strips that should agree contradict each other
+     */
+    public Judgement judge(Case written, ColumnRun run, Map<String, Limit> limits) {
+        try (LaidOutCase laidOut = laidOut(rulebook.with(limits), facts -> facts)) {
+            return laidOut.first(written, run);
+        }
+    }
+
+    /**
      * A case judged and kept laid out, so that it can be changed.
      *
      * @throws ProblemsFound when strips that should agree contradict each other

@@ -60,6 +60,14 @@ public record Judgement(
         return reason;
     }
 
+    /** Everything that one rule concluded, alone or with others, in the order of printing. */
+    public List<Reason.Concluded> concludedBy(String ruleId) {
+        return reasons.values().stream()
+                .filter(reason -> reason.arguments().stream()
+                        .anyMatch(argument -> argument.ruleId().equals(ruleId)))
+                .toList();
+    }
+
     /** What a dye does in an eluent, seen before reckoned; empty where nobody knows or the rules contradict each other. */
     public Optional<Conclusion.Behaves> behaviour(Dye dye, Eluent eluent) {
         List<Conclusion.Behaves> best = Contradiction.best(all(Conclusion.Behaves.class).stream()

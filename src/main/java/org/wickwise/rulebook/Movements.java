@@ -16,6 +16,7 @@ import org.wickwise.strip.Spot;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
 
@@ -87,7 +88,7 @@ final class Movements {
         List<Double> plain = values.stream().map(RetardationFactor::value).toList();
         int low = plain.indexOf(Collections.min(plain));
         int high = plain.indexOf(Collections.max(plain));
-        if (plain.get(high) - plain.get(low) > most.value()) {
+        if (Numbers.steady(plain.get(high) - plain.get(low)) > most.value()) {
             contradiction(
                     dye,
                     strips.get(Math.min(low, high)),
@@ -100,7 +101,7 @@ final class Movements {
 
     /** A word that is two steps away from what was measured on another strip. */
     private void agreeWithWords(Dye dye, Strip measured, RetardationFactor value, List<Strip> readable) {
-        Behaviour band = band(value.value());
+        Behaviour band = band(Numbers.steady(value.value()));
         for (Strip other : readable) {
             if (other.spotOf(dye).orElseThrow().position() instanceof Spot.Seen seen
                     && Math.abs(seen.behaviour().ordinal() - band.ordinal()) > 1) {

@@ -25,9 +25,10 @@ import org.wickwise.text.YamlFile;
  *
  * @param shownAs how messages call the folder
  * @param names of its files, sorted
+ * @param overlooked what holds rules in it and is not read
  * @param content of a file by its name
  */
-record OwnFolder(String shownAs, List<String> names, Function<String, Mapping> content) {
+record OwnFolder(String shownAs, List<String> names, List<Problem> overlooked, Function<String, Mapping> content) {
 
     private static final int MOST_FILES = 200;
     private static final long MOST_BYTES = 2_000_000;
@@ -40,7 +41,10 @@ record OwnFolder(String shownAs, List<String> names, Function<String, Mapping> c
     static OwnFolder at(Path folder) {
         String shownAs = folder.toString().replace('\\', '/');
         return new OwnFolder(
-                shownAs, names(folder, shownAs), name -> YamlFile.read(folder.resolve(name), shownAs + "/" + name));
+                shownAs,
+                names(folder, shownAs),
+                Overlooked.in(folder, shownAs),
+                name -> YamlFile.read(folder.resolve(name), shownAs + "/" + name));
     }
 
     /** @param texts of a folder that stands nowhere: the content of its files by their names */
@@ -49,6 +53,7 @@ record OwnFolder(String shownAs, List<String> names, Function<String, Mapping> c
         return new OwnFolder(
                 shownAs,
                 texts.keySet().stream().sorted().toList(),
+                List.of(),
                 name -> YamlFile.parse(shownAs + "/" + name, texts.get(name)));
     }
 
@@ -108,9 +113,11 @@ record OwnFolder(String shownAs, List<String> names, Function<String, Mapping> c
         if (!Files.isDirectory(folder)) {
             throw problem(
                     Place.wholeFile(shownAs),
-                    "there is no such folder",
+                    Files.isRegularFile(folder) ? "this is a file" : "there is no such folder",
                     "a folder with rules of your own",
-                    "check the spelling, or make it and put a rule file into it",
+                    Files.isRegularFile(folder)
+                            ? "name the folder in which it stands"
+                            : "check the spelling, or make it and put a rule file into it",
                     RuleTrouble.FORM);
         }
         List<String> names = YamlFile.namesIn(folder);

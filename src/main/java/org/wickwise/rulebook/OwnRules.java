@@ -57,6 +57,11 @@ public record OwnRules(
         return rules.stream().map(Rule::id).toList();
     }
 
+    /** The rules of this folder as they stand in the book. */
+    public List<RulePage> pages() {
+        return rules.stream().map(rule -> RulePage.of(rule, this)).toList();
+    }
+
     /** Whether a shipped rule is used no more, because it is switched off or another stands in its place. */
     boolean takesAway(String shippedRule) {
         return instead.containsKey(shippedRule)

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.wickwise.text.Place;
+import org.wickwise.text.Words;
 
 /**
  * A rule as an instructor writes it.
@@ -24,7 +25,7 @@ record Rule(
         String source,
         Place place) {
 
-    private static final Pattern BRACED = Pattern.compile("\\{([A-Z])}");
+    private static final Pattern BRACED = Pattern.compile("(?<begins>^|[.!?] )?\\{(?<letter>[A-Z])}");
 
     /** What the cautions that it may give are about. */
     List<String> cautionTopics() {
@@ -35,12 +36,20 @@ record Rule(
                 .toList();
     }
 
+    /** The text with names for its letters, each with a capital where it begins a sentence. */
     String becauseFilled(Map<String, String> names) {
-        return BRACED.matcher(because)
-                .replaceAll(letter -> Matcher.quoteReplacement(names.getOrDefault(letter.group(1), letter.group())));
+        Matcher braced = BRACED.matcher(because);
+        StringBuilder filled = new StringBuilder();
+        while (braced.find()) {
+            String begins = braced.group("begins");
+            String name = names.getOrDefault(braced.group("letter"), "{" + braced.group("letter") + "}");
+            braced.appendReplacement(
+                    filled, Matcher.quoteReplacement(begins == null ? name : begins + Words.capital(name)));
+        }
+        return braced.appendTail(filled).toString();
     }
 
     List<String> lettersInBecause() {
-        return BRACED.matcher(because).results().map(result -> result.group(1)).toList();
+        return BRACED.matcher(because).results().map(result -> result.group(2)).toList();
     }
 }

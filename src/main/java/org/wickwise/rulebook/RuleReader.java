@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
@@ -33,11 +35,16 @@ final class RuleReader {
             Set.of("rule", "in place of", "its caution may vanish", "when", "then", "because", "source");
     private static final String ID_SHAPE = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
 
+    private static final Pattern ENDS_IN_A_NUMBER = Pattern.compile("(?<![A-Za-z0-9.])\\d{1,9}$");
+    private static final Pattern BEGINS_WITH_A_NUMBER = Pattern.compile("^\\d{1,9}(?![A-Za-z0-9])");
+
+    private static final Pattern WORD_IN_BRACES = Pattern.compile("(?<![$#@%{])\\{[A-Za-z]{1,30}}(?<!\\{[A-Z]})");
+
     private final SentenceReader sentences;
     private final Problems problems;
     private final Map<String, Rule> shipped;
     private final boolean own;
-    private final Set<String> ids = new HashSet<>();
+    private final Map<String, Place> places = new HashMap<>();
     private final Map<String, String> instead = new HashMap<>();
     private int count;
 
@@ -105,18 +112,10 @@ final class RuleReader {
                     fields.placeOf("rule"),
                     id,
                     "`" + id + "` cannot name a rule",
-                    "small letters and hyphens, such as `no-bare-flame`, at most " + LONGEST_NAME,
-                    "rename it");
-        } else if (!ids.add(id) && !id.isEmpty() || shipped.containsKey(id) && !isInPlaceOf(id, fields)) {
-            trouble(
-                    RuleTrouble.SAME_NAME,
-                    fields.placeOf("rule"),
-                    id,
-                    "a second rule is called `" + id + "`",
-                    "each rule its own name",
-                    own
-                            ? "rename it; to put it in the place of a shipped rule, write `in place of: " + id + "`"
-                            : "rename one of the two");
+                    "small letters, digits and hyphens, such as `no-bare-flame`, at most " + LONGEST_NAME,
+                    soundName(id).map(name -> "call it `" + name + "`").orElse("rename it"));
+        } else if (!id.isEmpty()) {
+            nameOfItsOwn(id, fields);
         }
         Map<String, SlotKind> letters = new HashMap<>();
         Optional<List<Said>> when = sentences(fields, "when", letters);
@@ -130,7 +129,30 @@ final class RuleReader {
         inPlaceOf(rule, fields);
         fewLetters(letters.keySet(), fields);
         boundLetters(rule, fields);
+        noWordsInBraces(rule, fields);
         return Optional.of(rule);
+    }
+
+    private void nameOfItsOwn(String id, Fields fields) {
+        Place earlier = places.putIfAbsent(id, fields.placeOf("rule"));
+        boolean isShipped = shipped.containsKey(id) && !isInPlaceOf(id, fields);
+        if (earlier != null || isShipped) {
+            trouble(
+                    RuleTrouble.SAME_NAME,
+                    fields.placeOf("rule"),
+                    id,
+                    "a second rule is called `" + id + "`; the first stands in "
+                            + (earlier == null ? shipped.get(id).place() : earlier),
+                    "each rule its own name",
+                    isShipped
+                            ? "rename it; to put it in the place of the shipped rule, write `in place of: " + id + "`"
+                            : "rename one of the two");
+        }
+    }
+
+    /** The same name in small letters with hyphens, where that makes one. */
+    private static Optional<String> soundName(String id) {
+        return Optional.of(Words.slug(id)).filter(name -> name.length() <= LONGEST_NAME && name.matches(ID_SHAPE));
     }
 
     private static boolean isInPlaceOf(String id, Fields fields) {
@@ -231,6 +253,19 @@ final class RuleReader {
         }
     }
 
+    /** "{solvent}" stands for nothing; a letter does. */
+    private void noWordsInBraces(Rule rule, Fields fields) {
+        for (Matcher word = WORD_IN_BRACES.matcher(rule.because()); word.find(); ) {
+            trouble(
+                    RuleTrouble.UNNAMED_LETTER,
+                    fields.placeOf("because"),
+                    word.group(),
+                    "`" + word.group() + "` stands for nothing",
+                    "a letter of the conditions between { and }, such as `{E}`",
+                    "write the letter that stands for it, or leave the braces out");
+        }
+    }
+
     static List<String> lettersOf(Said said) {
         List<String> letters = new ArrayList<>();
         for (int i = 0; i < said.slots().size(); i++) {
@@ -258,9 +293,35 @@ final class RuleReader {
             return Optional.empty();
         }
         List<Said> said = new ArrayList<>();
-        for (Scalar text : written) {
-            sentences.said(text, key.equals("then"), letters).ifPresent(said::add);
+        for (int i = 0; i < written.size(); i++) {
+            if (i + 1 < written.size() && isCutAtAComma(written.get(i), written.get(i + 1))) {
+                decimalComma(written.get(i), written.get(i + 1));
+                i++;
+            } else {
+                sentences.said(written.get(i), key.equals("then"), letters).ifPresent(said::add);
+            }
         }
         return said.size() == written.size() ? Optional.of(List.copyOf(said)) : Optional.empty();
+    }
+
+    /** Inside brackets a comma ends a sentence, so "0,5" leaves one that ends in 0 and one that begins with 5. */
+    private static boolean isCutAtAComma(Scalar before, Scalar after) {
+        return before.place().equals(after.place())
+                && ENDS_IN_A_NUMBER.matcher(before.text()).find()
+                && BEGINS_WITH_A_NUMBER.matcher(after.text()).find();
+    }
+
+    private void decimalComma(Scalar before, Scalar after) {
+        Matcher whole = ENDS_IN_A_NUMBER.matcher(before.text());
+        Matcher decimals = BEGINS_WITH_A_NUMBER.matcher(after.text());
+        String left = whole.find() ? whole.group() : "";
+        String right = decimals.find() ? decimals.group() : "";
+        trouble(
+                RuleTrouble.FORM,
+                before.place(),
+                left + "," + right,
+                "the comma in `" + left + "," + right + "` ends the sentence",
+                "a point in a number",
+                "write `" + left + "." + right + "`");
     }
 }

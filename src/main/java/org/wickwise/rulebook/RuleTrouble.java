@@ -6,6 +6,8 @@ import java.util.Locale;
 public enum RuleTrouble {
     /** A key or a value of the file that is not as it has to be. */
     FORM,
+    /** A file of the folder that holds rules, and that nobody reads. */
+    NOT_READ,
     RULE_NAME,
     SAME_NAME,
     NO_SOURCE,

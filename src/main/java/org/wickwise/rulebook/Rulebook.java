@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.strip.BlendWishes;
 import org.wickwise.substance.SolventData;
@@ -81,6 +84,28 @@ public record Rulebook(
         return ownFolder.map(own -> shipped.beside(own, data)).orElse(shipped);
     }
 
+    /**
+     * As {@link #read(Path, Optional, SolventData)}, but also where own rules would never come to an end: a book to look for
+     * mistakes in, and not to judge by.
+     *
+     * @throws ProblemsFound when a file is not as it has to be
+     */
+    public static Rulebook readToCheck(Path folder, Optional<Path> ownFolder, SolventData data) {
+        Rulebook shipped = read(folder, data);
+        return ownFolder.map(own -> shipped.besideToCheck(own, data)).orElse(shipped);
+    }
+
+    private Rulebook besideToCheck(Path folder, SolventData data) {
+        Problems problems = new Problems();
+        Rulebook together =
+                with(new OwnRulesReader(OwnFolder.at(folder), this, problems).read(new Vocabulary(sentences), data));
+        if (!problems.isEmpty()) {
+            SelfDenial.in(together).forEach(problems::add);
+        }
+        problems.throwIfAny();
+        return together;
+    }
+
     /** @throws ProblemsFound with every problem of the folder, also of rules that would never come to an end */
     Rulebook beside(Path folder, SolventData data) {
         Problems problems = new Problems();
@@ -127,8 +152,21 @@ public record Rulebook(
     /** Every sentence of the vocabulary as a writer of rules sees it, in the order of the files. */
     public List<WordsPage> words() {
         return sentences.stream()
-                .map(sentence -> WordsPage.of(sentence, limits))
+                .map(sentence -> WordsPage.of(sentence, this::limitsIn))
                 .toList();
+    }
+
+    /** The limits that some rule names in the place of a number of this kind. */
+    private Set<String> limitsIn(SlotKind kind) {
+        return kind.isNumber()
+                ? rules.stream()
+                        .flatMap(rule -> Stream.concat(rule.when().stream(), rule.then().stream()))
+                        .flatMap(said -> said.slot(kind.name()).stream())
+                        .map(SlotKind.LIMIT::matcher)
+                        .filter(Matcher::matches)
+                        .map(limit -> limit.group(1))
+                        .collect(Collectors.toCollection(TreeSet::new))
+                : Set.of();
     }
 
     /** The names of the rules that may give a caution. */

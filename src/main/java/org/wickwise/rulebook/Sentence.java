@@ -1,6 +1,7 @@
 package org.wickwise.rulebook;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -81,6 +82,17 @@ record Sentence(
                                 || match.group(2).equals("eluent")
                         ? match.group(1)
                         : "<" + match.group(2) + ">");
+    }
+
+    /** The sentence with these texts in its slots, in order. */
+    String with(List<String> texts) {
+        Iterator<String> next = texts.iterator();
+        return SLOT.matcher(words).replaceAll(slot -> Matcher.quoteReplacement(next.next()));
+    }
+
+    /** How many letters of the sentence are its own and not of a slot. */
+    int ownLetters() {
+        return SLOT.matcher(words).replaceAll("").length();
     }
 
     /** What stands in the slots, in order, when a written sentence has this shape. */

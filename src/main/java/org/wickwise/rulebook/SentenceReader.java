@@ -3,11 +3,11 @@ package org.wickwise.rulebook;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.wickwise.rulebook.SlotKind.Misfit;
 import org.wickwise.text.Letters;
-import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
@@ -25,13 +25,33 @@ final class SentenceReader {
     private static final Pattern PROGRAM_TEXT =
             Pattern.compile("^\\s*>|[;$=<>{}\\\\|&]|\\(.*\\)|\\b(?:import|function|global|package|eval|new|class)\\b");
 
-    private final Vocabulary vocabulary;
+    private static final Pattern AND_OR = Pattern.compile(" (?:and|or) ");
+    private static final String WITHOUT_CURLS = "leave it out, or write a plain \" before and behind the sentence";
+    /** What word processors and copied texts bring along, and what to do about it. */
+    private static final Map<Integer, String> IN_PLACE_OF = Map.of(
+            0x2018, "write the plain sign ' in its place",
+            0x2019, "write the plain sign ' in its place",
+            0x201C, WITHOUT_CURLS,
+            0x201D, WITHOUT_CURLS,
+            0x201E, WITHOUT_CURLS,
+            0x2013, "write the plain sign - in its place",
+            0x00A0, "write a plain blank in its place",
+            0x00B0, "write `deg` in its place, as in `40 degC`",
+            0x00B5, "write `u` in its place, as in `um`");
+
+    private final List<Sentence> conditions;
+    private final List<Sentence> conclusions;
     private final Map<String, Limit> limits;
     private final Problems problems;
 
     /** @param limits that sentences may name */
     SentenceReader(Vocabulary vocabulary, Map<String, Limit> limits, Problems problems) {
-        this.vocabulary = vocabulary;
+        this.conditions = vocabulary.sentences().stream()
+                .filter(sentence -> sentence.means().isPresent())
+                .toList();
+        this.conclusions = vocabulary.sentences().stream()
+                .filter(sentence -> sentence.concludes().isPresent())
+                .toList();
         this.limits = limits;
         this.problems = problems;
     }
@@ -47,20 +67,19 @@ final class SentenceReader {
             return Optional.empty();
         }
         Optional<Said> nearly = Optional.empty();
-        for (Sentence sentence : vocabulary.sentences()) {
-            if ((concluding ? sentence.concludes() : sentence.means()).isEmpty()) {
-                continue;
-            }
+        for (Sentence sentence : sentences(concluding)) {
             Optional<List<String>> slots = sentence.slotsIn(text.text());
             if (slots.isPresent()) {
                 Said said = new Said(text.text(), sentence, slots.get(), text.place());
                 if (misfit(said).isEmpty()) {
                     return lettersAgree(said, letters) ? Optional.of(said) : Optional.empty();
                 }
-                nearly = nearly.or(() -> Optional.of(said));
+                nearly = nearly.filter(other ->
+                                other.sentence().ownLetters() >= said.sentence().ownLetters())
+                        .or(() -> Optional.of(said));
             }
         }
-        nearly.ifPresentOrElse(this::reportMisfit, () -> reportUnknown(text, concluding));
+        nearly.ifPresentOrElse(said -> reportMisfit(said, concluding), () -> reportUnknown(text, concluding));
         return Optional.empty();
     }
 
@@ -87,7 +106,7 @@ final class SentenceReader {
                 Character.toString(letter),
                 "a letter of another alphabet or an invisible one stands in the sentence: " + Letters.nameOf(letter),
                 "plain letters, digits and punctuation",
-                "write the sentence again on the keyboard, without copying"));
+                IN_PLACE_OF.getOrDefault(letter, "write the sentence again on the keyboard, without copying")));
         return foreign.isEmpty();
     }
 
@@ -107,7 +126,7 @@ final class SentenceReader {
         return said.sentence().slots().get(slot).kind().misfit(said.slots().get(slot), limits, said.slot("property"));
     }
 
-    private void reportMisfit(Said said) {
+    private void reportMisfit(Said said, boolean concluding) {
         int slot = misfitSlot(said).orElseThrow();
         Misfit misfit = misfit(said, slot).orElseThrow();
         trouble(
@@ -116,16 +135,14 @@ final class SentenceReader {
                 said.slots().get(slot),
                 misfit.found() + " in the sentence `" + said.written() + "`",
                 misfit.expected(),
-                misfit.wayOut().get());
+                slip(said.written(), concluding)
+                        .or(() -> wordOfAnotherList(said, slot, concluding))
+                        .orElseGet(misfit.wayOut()));
     }
 
     private void reportUnknown(Scalar text, boolean concluding) {
-        List<String> known = vocabulary.sentences().stream()
-                .filter(sentence -> (concluding ? sentence.concludes() : sentence.means()).isPresent())
-                .map(Sentence::example)
-                .toList();
         boolean isProgramText = PROGRAM_TEXT.matcher(text.text()).find();
-        List<String> near = isProgramText ? List.of() : NearMiss.of(text.text(), known);
+        List<String> meant = isProgramText ? List.of() : meaning(concluding).nearest(text.text());
         trouble(
                 isProgramText ? RuleTrouble.PROGRAM_TEXT : RuleTrouble.UNKNOWN_SENTENCE,
                 text.place(),
@@ -135,7 +152,51 @@ final class SentenceReader {
                         : "the sentence `" + text.text() + "` is not known "
                                 + (concluding ? "as a conclusion" : "as a condition"),
                 "a sentence of the vocabulary",
-                near.isEmpty() ? "look it up with `wickwise rules words`" : "did you mean: `" + near.get(0) + "`?");
+                slip(text.text(), concluding)
+                        .orElse(
+                                meant.isEmpty()
+                                        ? "look it up with `wickwise rules words`"
+                                        : "did you mean: `" + String.join("` or `", meant) + "`?"));
+    }
+
+    /** Two sentences in one, or a full stop behind one. */
+    private Optional<String> slip(String written, boolean concluding) {
+        if (written.endsWith(".") && isSentence(written.substring(0, written.length() - 1), concluding)) {
+            return Optional.of("leave the full stop out");
+        }
+        Matcher between = AND_OR.matcher(written);
+        while (between.find()) {
+            if (isSentence(written.substring(0, between.start()), concluding)
+                    || isSentence(written.substring(between.end()), concluding)) {
+                return Optional.of(
+                        between.group().equals(" or ")
+                                ? "there is no `or`: write a second rule"
+                                : "put a comma between two sentences");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isSentence(String written, boolean concluding) {
+        return sentences(concluding).stream().anyMatch(sentence -> sentence.slotsIn(written)
+                .map(slots -> new Said(written, sentence, slots, sentence.place()))
+                .filter(said -> misfit(said).isEmpty())
+                .isPresent());
+    }
+
+    /** A word that stands in the wrong sentence: "E is SOLVENT" asks for a class of dyes. */
+    private Optional<String> wordOfAnotherList(Said said, int slot, boolean concluding) {
+        return meaning(concluding)
+                .nearestWith(said.slots().get(slot), said.written())
+                .map(near -> "did you mean: `" + near + "`?");
+    }
+
+    private MeantSentence meaning(boolean concluding) {
+        return new MeantSentence(sentences(concluding), limits);
+    }
+
+    private List<Sentence> sentences(boolean concluding) {
+        return concluding ? conclusions : conditions;
     }
 
     private boolean lettersAgree(Said said, Map<String, SlotKind> letters) {

@@ -1,6 +1,7 @@
 package org.wickwise.rulebook;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -89,7 +90,7 @@ sealed interface SlotKind {
                             RuleTrouble.UNKNOWN_WORD,
                             "`" + text + "`",
                             "a " + name.toLowerCase(Locale.ROOT) + ": " + String.join(", ", words),
-                            () -> NearMiss.suggestion(text, words)));
+                            () -> NearMiss.suggestion(text, words, List.of())));
         }
     }
 
@@ -110,6 +111,9 @@ sealed interface SlotKind {
             double highest,
             Map<String, String> unitOfProperty)
             implements SlotKind {
+
+        private static final double PER_CENT = 100;
+        private static final int MOST_DECIMALS = 6;
 
         static Quantity of(String name, String unit, boolean needsUnit, String limitUnit, double highest) {
             return new Quantity(name, unit, needsUnit, limitUnit, 0, highest, Map.of());
@@ -161,7 +165,8 @@ sealed interface SlotKind {
                     ? Optional.empty()
                     : Optional.of(new Misfit(
                             RuleTrouble.WRONG_UNIT,
-                            "the " + limitName + " is in " + limit.unit(),
+                            "the " + limitName
+                                    + (limit.unit().equals("none") ? " has no unit" : " is in " + limit.unit()),
                             inWords(),
                             () -> "name a limit of that unit, or write a number"));
         }
@@ -181,7 +186,7 @@ sealed interface SlotKind {
                         RuleTrouble.WRONG_UNIT,
                         written.map(found -> "`" + text + "` is in " + found).orElse("`" + text + "` has no unit"),
                         inWords(),
-                        () -> "write `" + (number.group(1) + " " + unit).strip() + "` if that is meant"));
+                        () -> "write `" + meant(number.group(1), written) + "` if that is meant"));
             }
             double value = Double.parseDouble(number.group(1));
             return value >= lowest && value <= highest
@@ -193,8 +198,28 @@ sealed interface SlotKind {
                             () -> "write a number of that range"));
         }
 
-        private String inWords() {
-            return unit.isEmpty() ? "a plain number" : "a number in " + unit;
+        /** Numbers such as an Rf are written without a unit. */
+        private boolean isPlain() {
+            return unit.isEmpty() || unit.startsWith("of ");
+        }
+
+        /** The number as it is to be written; a share in per cent becomes a plain number. */
+        private String meant(String number, Optional<String> writtenUnit) {
+            if (!isPlain()) {
+                return number + " " + unit;
+            }
+            return writtenUnit.filter("%"::equals).isPresent()
+                    ? Numbers.plain(Double.parseDouble(number) / PER_CENT, MOST_DECIMALS)
+                    : number;
+        }
+
+        /** What is to be written, where the sentence alone says it. */
+        String inWords() {
+            return !unitOfProperty.isEmpty()
+                    ? "a number in the unit of the property"
+                    : unit.isEmpty()
+                            ? "a plain number"
+                            : isPlain() ? "a plain number (" + name + ")" : "a number in " + unit;
         }
     }
 }

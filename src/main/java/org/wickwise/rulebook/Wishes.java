@@ -2,23 +2,30 @@ package org.wickwise.rulebook;
 
 import java.util.List;
 import java.util.Map;
+import org.wickwise.text.Place;
 
 /**
  * What the preferences file says.
  *
- * @param chooseBy names of criteria, the weightiest first
+ * @param chooseBy the criteria, the weightiest first
  * @param burdenOfRanking how much a greenness ranking counts against an eluent
  * @param cost what the last criterion, the cost, is made of
  * @param tailsToWaitFor after how many standard deviations of the last band a step may end, each above 0
  */
-public record Wishes(
-        List<String> chooseBy, Map<String, Double> burdenOfRanking, Cost cost, List<Double> tailsToWaitFor) {
+public record Wishes(List<Wish> chooseBy, Map<String, Double> burdenOfRanking, Cost cost, List<Double> tailsToWaitFor) {
 
     public Wishes {
         chooseBy = List.copyOf(chooseBy);
         burdenOfRanking = Map.copyOf(burdenOfRanking);
         tailsToWaitFor = List.copyOf(tailsToWaitFor);
     }
+
+    /**
+     * A criterion by its name, and where somebody wrote it.
+     *
+     * @param criterion in the words of the file
+     */
+    public record Wish(String criterion, Place place) {}
 
     /**
      * What each of these adds to the cost of a plan; all 0 or more.

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.wickwise.rulebook.Wishes.Cost;
+import org.wickwise.rulebook.Wishes.Wish;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
@@ -47,11 +48,23 @@ final class WishesReader {
 
     Wishes wishes(Mapping file) {
         Fields fields = Fields.of(file, "the preferences", KEYS, problems);
+        return new Wishes(chooseBy(fields), burdens(fields), cost(fields), tails(fields));
+    }
+
+    /** @param usual what holds where the file does not say */
+    Wishes wishes(Mapping file, Wishes usual) {
+        Fields fields = Fields.of(file, "the preferences", KEYS, problems);
         return new Wishes(
-                fields.texts("choose by").stream().map(Scalar::text).toList(),
-                burdens(fields),
-                cost(fields),
-                tails(fields));
+                fields.has("choose by") ? chooseBy(fields) : usual.chooseBy(),
+                fields.has("burden of a greenness ranking") ? burdens(fields) : usual.burdenOfRanking(),
+                fields.has("cost of a plan") ? cost(fields) : usual.cost(),
+                fields.has("tails to wait for") ? tails(fields) : usual.tailsToWaitFor());
+    }
+
+    private static List<Wish> chooseBy(Fields fields) {
+        return fields.texts("choose by").stream()
+                .map(written -> new Wish(written.text(), written.place()))
+                .toList();
     }
 
     private Map<String, Double> burdens(Fields fields) {

@@ -1,8 +1,7 @@
 package org.wickwise.rulebook;
 
+import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.wickwise.text.Place;
 
 /**
@@ -11,14 +10,24 @@ import org.wickwise.text.Place;
  * @param sentence with its slots in angle brackets
  * @param isCondition whether it may stand under `when`
  * @param isConclusion whether it may stand under `then`
- * @param takes what each slot takes, in words; letters left out
+ * @param slots what may stand in its angle brackets
  */
 public record WordsPage(
-        String sentence, String example, boolean isCondition, boolean isConclusion, List<String> takes, Place place) {
+        String sentence, String example, boolean isCondition, boolean isConclusion, List<Slot> slots, Place place) {
 
-    private static final int MOST_WORDS = 12;
+    public WordsPage {
+        slots = List.copyOf(slots);
+    }
 
-    static WordsPage of(Sentence sentence, Map<String, Limit> limits) {
+    /**
+     * What stands in angle brackets.
+     *
+     * @param takes what may be written there, in words
+     */
+    public record Slot(String name, String takes) {}
+
+    /** @param limits the limits that rules name in the place of a number of each kind */
+    static WordsPage of(Sentence sentence, LimitsOfKinds limits) {
         return new WordsPage(
                 sentence.shown(),
                 sentence.example(),
@@ -28,24 +37,21 @@ public record WordsPage(
                         .map(Sentence.Slot::kind)
                         .filter(kind -> !kind.isVariable())
                         .distinct()
-                        .map(kind -> taken(kind, limits))
+                        .map(kind -> new Slot(kind.name(), taken(kind, limits.of(kind))))
                         .toList(),
                 sentence.place());
     }
 
-    private static String taken(SlotKind kind, Map<String, Limit> limits) {
+    /** Which limits stand where a number may stand. */
+    interface LimitsOfKinds {
+        Collection<String> of(SlotKind kind);
+    }
+
+    private static String taken(SlotKind kind, Collection<String> limits) {
         if (kind instanceof SlotKind.OneOf list) {
-            String words = list.words().stream().limit(MOST_WORDS).collect(Collectors.joining(", "));
-            int more = list.words().size() - MOST_WORDS;
-            return "<" + kind.name() + ">: " + words + (more > 0 ? " and " + more + " more" : "");
+            return String.join(", ", list.words());
         }
-        SlotKind.Quantity quantity = (SlotKind.Quantity) kind;
-        String unit = quantity.unit().isEmpty() ? "in the unit of the property" : "in " + quantity.unit();
-        String limit = limits.values().stream()
-                .filter(known -> known.unit().equals(quantity.limitUnit()))
-                .map(known -> ", or a limit such as `the " + known.name() + "`")
-                .findFirst()
-                .orElse(", or a limit of that unit");
-        return "<" + kind.name() + ">: a number " + unit + limit;
+        String number = ((SlotKind.Quantity) kind).inWords();
+        return limits.isEmpty() ? number : number + ", or a limit, such as the " + String.join(", the ", limits);
     }
 }

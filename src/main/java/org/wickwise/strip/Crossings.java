@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
 
 /** Which dyes change places between the eluents of the strips: such a dye lies on no line that holds for both. */
 final class Crossings {
@@ -53,11 +54,10 @@ final class Crossings {
     }
 
     private boolean isAhead(Movement.Measured one, Movement.Measured other) {
-        double gap = one.value() - other.value();
+        double gap = Numbers.steady(one.value() - other.value());
         double uncertainty = Math.hypot(
                 one.retardationFactor().uncertainty(), other.retardationFactor().uncertainty());
-        return gap >= allowances.partingGap()
-                && 1 - new NormalDistribution(gap, uncertainty).cumulativeProbability(allowances.touchingGap())
-                        >= allowances.surenessOfParting();
+        double chance = 1 - new NormalDistribution(gap, uncertainty).cumulativeProbability(allowances.touchingGap());
+        return gap >= allowances.partingGap() && Numbers.steady(chance) >= allowances.surenessOfParting();
     }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.RetentionScale.Position;
+import org.wickwise.text.Numbers;
 
 /**
  * The readings of one dye, placed on one scale. A reading whose interval reaches the origin or the front gives a bound of
@@ -86,8 +87,10 @@ final class Readings {
 
     /** Whether x lies between the eluents of the strips, or beyond by no more than a share of their span. */
     boolean covers(double x, double reachBeyond) {
-        double reach = reachBeyond * (highest() - lowest());
-        return x >= lowest() - reach && x <= highest() + reach && count() > 1;
+        double span = highest() - lowest();
+        double beyond = Math.max(lowest() - x, x - highest());
+        boolean isWithinReach = beyond <= 0 || span > 0 && Numbers.steady(beyond / span) <= reachBeyond;
+        return isWithinReach && count() > 1;
     }
 
     List<RetentionLine.Point> points() {

@@ -2,7 +2,6 @@ package org.wickwise.substance;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.wickwise.reason.Reason;
 import org.wickwise.text.Place;
 
@@ -16,8 +15,28 @@ public record Miscibility(List<Gap> gaps, List<Solvent> bridges, String bridgesF
 
     private static final double HALF = 50;
 
-    /** Each solvent of one side parts from each of the other. */
-    public record Gap(List<Solvent> one, List<Solvent> other, String condition, String source, Place place) {
+    /**
+     * Each solvent of one side parts from each of the other.
+     *
+     * @param lesserPercent the share by volume from which the lesser of the two parts the liquids of two eluents, where the
+     *     other makes up at least half of its own, above 0 to 50
+     */
+    public record Gap(
+            List<Solvent> one,
+            List<Solvent> other,
+            double lesserPercent,
+            String condition,
+            String source,
+            Place place) {
+
+        /** The share that the lesser of two parts has unless the table says another. */
+        static final double USUAL_LESSER_PERCENT = HALF;
+
+        boolean parts(Eluent.Part a, Eluent.Part b) {
+            return parts(a.solvent(), b.solvent())
+                    && Math.max(a.percent(), b.percent()) >= HALF
+                    && Math.min(a.percent(), b.percent()) >= lesserPercent;
+        }
 
         boolean parts(Solvent a, Solvent b) {
             return one.contains(a) && other.contains(b) || one.contains(b) && other.contains(a);
@@ -26,24 +45,30 @@ public record Miscibility(List<Gap> gaps, List<Solvent> bridges, String bridgesF
 
     /** Why two solvents do not mix; empty when they do. */
     public Optional<Reason> parting(Solvent a, Solvent b) {
-        return gaps.stream()
-                .filter(gap -> gap.parts(a, b))
-                .findFirst()
-                .map(gap -> new Reason.Limited(
-                        a.name() + " and " + b.name() + " do not mix (" + gap.condition() + ")",
-                        gap.place(),
-                        gap.source()));
+        return gaps.stream().filter(gap -> gap.parts(a, b)).findFirst().map(gap -> told(gap, a, b));
     }
 
     /**
-     * Why the liquid of one eluent does not mix with that of another; empty when it does. Only parts that make up at
-     * least half of their eluent are asked: what there is less of is carried by the rest.
+     * Why the liquid of one eluent does not mix with that of another; empty when it does. One of the two that part makes up
+     * at least half of its eluent, the other at least the share that the table gives, half where it gives none: what there is
+     * less of is carried by the rest.
      */
     public Optional<Reason> parting(Eluent before, Eluent after) {
-        return mainParts(before)
-                .flatMap(first ->
-                        mainParts(after).map(second -> parting(first, second)).flatMap(Optional::stream))
+        return before.parts().stream()
+                .flatMap(first -> after.parts().stream().flatMap(second -> parting(first, second).stream()))
                 .findFirst();
+    }
+
+    private Optional<Reason> parting(Eluent.Part first, Eluent.Part second) {
+        return gaps.stream()
+                .filter(gap -> gap.parts(first, second))
+                .findFirst()
+                .map(gap -> told(gap, first.solvent(), second.solvent()));
+    }
+
+    private static Reason told(Gap gap, Solvent a, Solvent b) {
+        return new Reason.Limited(
+                a.name() + " and " + b.name() + " do not mix (" + gap.condition() + ")", gap.place(), gap.source());
     }
 
     /** Why a blend of two solvents is not one liquid; empty when it is. A third part may bridge, so three are not judged. */
@@ -59,9 +84,5 @@ public record Miscibility(List<Gap> gaps, List<Solvent> bridges, String bridgesF
                 .filter(bridge -> parting(before, Eluent.neat(bridge)).isEmpty())
                 .filter(bridge -> parting(Eluent.neat(bridge), after).isEmpty())
                 .toList();
-    }
-
-    private static Stream<Solvent> mainParts(Eluent eluent) {
-        return eluent.parts().stream().filter(part -> part.percent() >= HALF).map(Eluent.Part::solvent);
     }
 }

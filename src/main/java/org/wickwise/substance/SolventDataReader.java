@@ -14,6 +14,7 @@ import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.text.YamlFile;
@@ -151,11 +152,15 @@ public final class SolventDataReader {
                 Fields.of(file("miscibility.yaml"), "the miscibility file", Set.of("do not mix", "bridges"), problems);
         List<Miscibility.Gap> gaps = new ArrayList<>();
         for (Node node : root.list("do not mix")) {
-            Fields gap =
-                    Fields.ofNode(node, "a pair of lists", Set.of("one", "other", "condition", "source"), problems);
+            Fields gap = Fields.ofNode(
+                    node,
+                    "a pair of lists",
+                    Set.of("one", "other", "lesser part percent", "condition", "source"),
+                    problems);
             gaps.add(new Miscibility.Gap(
                     solventsNamed(gap.texts("one"), data),
                     solventsNamed(gap.texts("other"), data),
+                    lesserPercent(gap),
                     gap.requiredText("condition"),
                     gap.requiredText("source"),
                     gap.place()));
@@ -165,6 +170,19 @@ public final class SolventDataReader {
                 .orElseGet(() -> Fields.none(root.place(), "the bridges"));
         return new Miscibility(
                 List.copyOf(gaps), solventsNamed(bridges.texts("solvents"), data), bridges.requiredText("source"));
+    }
+
+    private double lesserPercent(Fields gap) {
+        double percent = gap.number("lesser part percent").orElse(Miscibility.Gap.USUAL_LESSER_PERCENT);
+        if (percent > 0 && percent <= Miscibility.Gap.USUAL_LESSER_PERCENT) {
+            return percent;
+        }
+        problems.add(
+                gap.placeOf("lesser part percent"),
+                "a lesser part of " + Numbers.plain(percent, 1) + " %",
+                "a share above 0 and up to 50 %",
+                "write the share by volume from which the two liquids part");
+        return Miscibility.Gap.USUAL_LESSER_PERCENT;
     }
 
     private List<Solvent> solventsNamed(List<Scalar> names, SolventData data) {

@@ -12,8 +12,8 @@ import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.plan.Planner;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.Judgement;
-import org.wickwise.substance.SolventData;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.why.Subject.OfDye;
 import org.wickwise.why.Subject.OfEluent;
@@ -22,8 +22,8 @@ import org.wickwise.why.Subject.OfStrip;
 import org.wickwise.why.Subject.OfTable;
 
 /**
- * Answers a question in plain words: about a line of the plan, an eluent, a dye, two dyes, a strip, a caution or a topic
- * of cautions. An answer is a line with a label, by which the same can be asked again, and its reason.
+ * Answers a question in plain words: about a line of the plan, an eluent, a dye, two dyes, a strip, a caution, a topic of
+ * cautions, a rule or a limit. An answer is a line with a label, by which the same can be asked again, and its reason.
  */
 public final class Answers {
 
@@ -32,14 +32,16 @@ public final class Answers {
     private final Alternatives alternatives;
     private final Judgement judgement;
     private final Subjects subjects;
+    private final Judge judge;
 
     /** @param planner that made the plan; it says what a plan with another eluent would be worse at */
-    public Answers(Plan plan, Planner planner, SolventData data) {
+    public Answers(Plan plan, Judge judge, Planner planner) {
         this.plan = plan;
         this.planner = planner;
         this.alternatives = planner.alternatives(plan.judgement());
         this.judgement = plan.judgement();
-        this.subjects = new Subjects(judgement, data);
+        this.subjects = new Subjects(judgement, judge.data());
+        this.judge = judge;
     }
 
     /**
@@ -58,8 +60,14 @@ public final class Answers {
         subjects.named(asked).forEach(subject -> found.add(answer(subject)));
         found.addAll(cautions(asked.toLowerCase(Locale.ROOT)));
         if (found.isEmpty()) {
+            ruleOrLimit(asked).ifPresent(found::add);
+        }
+        if (found.isEmpty()) {
             throw subjects.unknown(
-                    asked, file, "the label of a line of the plan, or a topic of the cautions", labelsAndTopics());
+                    asked,
+                    file,
+                    "the label of a line of the plan, a topic of the cautions, a rule or a limit",
+                    furtherNames());
         }
         return List.copyOf(found);
     }
@@ -123,10 +131,20 @@ public final class Answers {
                 .forEach(caution -> use.accept(caution, new Names(caution.rule(), caution.topic())));
     }
 
-    private List<String> labelsAndTopics() {
+    /** A rule that is switched off is told of by its line in the plan. */
+    private Optional<PlanLine> ruleOrLimit(String asked) {
+        String name = asked.toLowerCase(Locale.ROOT);
+        return plan.line("off-" + name)
+                .or(() -> RuleAnswer.ofRule(plan, judge.objections(judgement), name))
+                .or(() -> RuleAnswer.ofLimit(judgement.limits(), asked));
+    }
+
+    private List<String> furtherNames() {
         List<String> known = new ArrayList<>();
         plan.lines().forEach(line -> known.add(line.label()));
         forEachCaution((caution, names) -> known.add(names.topic()));
+        known.addAll(judge.rulebook().own().ruleNames());
+        known.addAll(judgement.limits().keySet());
         return known;
     }
 }

@@ -68,6 +68,11 @@ public sealed interface Change {
             return (double) step / steps;
         }
 
+        /** @param most in standard uncertainties of the reading */
+        boolean isFurtherOffThan(double most) {
+            return Numbers.steady(size()) > most;
+        }
+
         @Override
         public String words() {
             return dye + " in " + strip.eluent() + (strip.replicate() == 1 ? "" : " on strip " + strip.replicate())

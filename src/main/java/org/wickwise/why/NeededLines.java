@@ -94,7 +94,7 @@ public final class NeededLines {
     }
 
     private String reading(OfReading change) {
-        String far = change.size() > written.limit("another dye limit")
+        String far = change.isFurtherOffThan(written.limit("another dye limit"))
                 ? ", which would be another dye rather than another reading"
                 : "";
         return change.dye() + " in " + change.strip().eluent()

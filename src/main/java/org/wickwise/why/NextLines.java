@@ -192,7 +192,7 @@ public final class NextLines {
             return "";
         }
         int rank = next.prospects().indexOf(drawn.get()) + 1;
-        if (PER_CENT * drawn.get().worth() >= judgement.limit("chance worth a strip")) {
+        if (next.isWorthRunning(drawn.get())) {
             return rank == 1 ? " The draws say the same." : " The draws agree, but put it in place " + rank + ".";
         }
         return " By the draws it hardly changes the plan" + chance(drawn.get())

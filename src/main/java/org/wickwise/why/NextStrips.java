@@ -16,6 +16,7 @@ import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.WarmJudging;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.ProblemsFound;
 
 /**
@@ -74,15 +75,17 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
 
     /** Whether the plan stays in so many redraws that testing may stop. */
     public boolean isFirm() {
-        return PER_CENT * firmness.share() >= plan.judgement().limit("firm enough to stop testing");
+        return Numbers.steady(PER_CENT * firmness.share()) >= plan.judgement().limit("firm enough to stop testing");
     }
 
     /** The strips worth running, the most worth first. */
     public List<Prospect> worthRunning() {
-        double least = plan.judgement().limit("chance worth a strip");
-        return prospects.stream()
-                .filter(prospect -> PER_CENT * prospect.worth() >= least)
-                .toList();
+        return prospects.stream().filter(this::isWorthRunning).toList();
+    }
+
+    /** Whether running a strip opens a better plan, or makes the right one be chosen more often, often enough. */
+    boolean isWorthRunning(Prospect prospect) {
+        return Numbers.steady(PER_CENT * prospect.worth()) >= plan.judgement().limit("chance worth a strip");
     }
 
     /** Draws what one strip may show. Keeps the case laid out with the strip, and changes only readings. */
@@ -180,9 +183,7 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
 
         private boolean isWorthAStrip(Optional<Advantage> advantage) {
             double leastSaving = plan.judgement().limit("saving worth a strip");
-            return advantage
-                    .filter(found -> !found.onlyByCost() || found.difference() >= leastSaving)
-                    .isPresent();
+            return advantage.filter(found -> found.isBetterBy(leastSaving)).isPresent();
         }
 
         private static List<Strip> joined(List<Strip> others, Strip last) {

@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
-import org.wickwise.reason.Reason.Argument;
 import org.wickwise.reason.Reason.Concluded;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.Judgement;
@@ -37,7 +36,7 @@ public final class RuleTrial {
 
     private void fires(RuleExample example) {
         Judgement judgement = example.fires().judgedBy(judge);
-        List<Concluded> concluded = by(example.rule(), judgement);
+        List<Concluded> concluded = judgement.concludedBy(example.rule());
         if (concluded.stream().anyMatch(reason -> reason.statement().equals(example.concludes()))) {
             return;
         }
@@ -70,18 +69,11 @@ public final class RuleTrial {
     private void staysSilent(RuleExample example) {
         Optional<Situation> silent = example.silent();
         if (silent.isPresent()) {
-            List<Concluded> concluded = by(example.rule(), silent.get().judgedBy(judge));
+            List<Concluded> concluded = silent.get().judgedBy(judge).concludedBy(example.rule());
             if (!concluded.isEmpty()) {
                 fail(example, "fires where its example (" + example.place() + ") says that it stays silent", concluded);
             }
         }
-    }
-
-    private static List<Concluded> by(String rule, Judgement judgement) {
-        return judgement.reasons().values().stream()
-                .filter(reason ->
-                        reason.arguments().stream().map(Argument::ruleId).anyMatch(rule::equals))
-                .toList();
     }
 
     private void fail(RuleExample example, String what, List<Concluded> grounds) {

@@ -8,6 +8,7 @@ import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.Planner;
 import org.wickwise.rulebook.Judge;
+import org.wickwise.rulebook.Objections;
 import org.wickwise.rulebook.Rulebook;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.ProblemsFound;
@@ -28,6 +29,7 @@ public final class WhyNot {
     private final Planner planner;
     private final Alternatives alternatives;
     private final Rulebook rulebook;
+    private final Objections objections;
     private final Objected objected;
     private final Subjects subjects;
 
@@ -37,7 +39,8 @@ public final class WhyNot {
         this.planner = planner;
         this.alternatives = planner.alternatives(plan.judgement());
         this.rulebook = judge.rulebook();
-        this.objected = new Objected(plan.judgement(), judge.objections(plan.judgement()));
+        this.objections = judge.objections(plan.judgement());
+        this.objected = new Objected(plan.judgement(), objections);
         this.subjects = new Subjects(plan.judgement(), judge.data());
     }
 
@@ -60,10 +63,19 @@ public final class WhyNot {
             lines.addAll(CautionWhyNot.of(plan, objected, rule, rulebook.topics()));
         }
         if (lines.isEmpty()) {
+            RuleAnswer.ofRule(plan, objections, rule).ifPresent(lines::add);
+        }
+        if (lines.isEmpty()) {
             throw subjects.unknown(
-                    asked, file, "an order such as `A, then B`, or the name of a caution", rulebook.cautionRules());
+                    asked, file, "an order such as `A, then B`, or the name of a caution or a rule", ruleNames());
         }
         return List.copyOf(lines);
+    }
+
+    private List<String> ruleNames() {
+        List<String> names = new ArrayList<>(rulebook.cautionRules());
+        names.addAll(rulebook.own().ruleNames());
+        return names;
     }
 
     /** One line for each thing that the eluent is not; first of all why the plan does not pour it. */

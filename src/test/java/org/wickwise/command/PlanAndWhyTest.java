@@ -36,6 +36,18 @@ class PlanAndWhyTest {
     }
 
     @Test
+    void aLessonAndAColumnThatWasRunArePlannedByTheirStrips() {
+        CommandLineRun lesson = CommandLineRun.of("plan", "docs/examples/harbour-lesson.yaml");
+        assertThat(lesson.code()).isEqualTo(ExitCodes.PLANNED);
+        assertThat(lesson.out()).contains("each of the 3 dyes comes off alone");
+        CommandLineRun run = CommandLineRun.of("why", "docs/examples/ferry-ink-run.yaml", "rust");
+        assertThat(run.out()).contains("In the plan it leaves in step 2");
+        CommandLineRun without = CommandLineRun.of("plan", "docs/examples/harbour-class.yaml");
+        assertThat(without.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(without.err()).contains("there is no strip", "`forecast` plans from a notebook");
+    }
+
+    @Test
     void theDemoPacksWithTheHolderReleasesOneByOneAndSweeps() {
         Plan plan = Shipped.planOf(Shipped.DEMO);
         assertThat(plan.packing().orElseThrow().name()).isEqualTo("heptane");
@@ -49,7 +61,7 @@ class PlanAndWhyTest {
         CommandLineRun run = CommandLineRun.of("plan", DEMO);
         assertThat(run.out())
                 .contains("Void: The spots of the strip in ethyl acetate + heptane 1:1")
-                .contains("water may not enter this column")
+                .contains("Water may not enter this column")
                 .contains("Doubtful: harbour blue left a streak on the strip in acetone");
     }
 
@@ -184,7 +196,8 @@ class PlanAndWhyTest {
 
     @Test
     void helpTeachesAndWrongUseIsBadInput() {
-        assertThat(CommandLineRun.of("plan", "--help").out()).contains("travel mm", "both from the origin");
+        assertThat(CommandLineRun.of("plan", "--help").out().replaceAll("\\s+", " "))
+                .contains("travel mm", "both from the origin");
         assertThat(CommandLineRun.of("--help").out()).contains("Exit codes", "3");
         assertThat(CommandLineRun.of("plan").code()).isEqualTo(ExitCodes.BAD_INPUT);
         assertThat(CommandLineRun.of("plan", DEMO, "--as", "poem").code()).isEqualTo(ExitCodes.BAD_INPUT);

@@ -15,6 +15,7 @@ import org.wickwise.plan.Choices.Reach;
 import org.wickwise.rulebook.Conclusion.MayPack;
 import org.wickwise.rulebook.Conclusion.PackingKind;
 import org.wickwise.rulebook.Wishes;
+import org.wickwise.rulebook.Wishes.Wish;
 import org.wickwise.strip.Behaviour;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.substance.Dye;
@@ -40,7 +41,13 @@ final class InventedChoices {
         Wishes.Cost cost = new Wishes.Cost(1, 1, 20, 1, 0.05, 1, 5);
         return new Preferences(
                 criteria,
-                new Wishes(criteria.stream().map(Criterion::words).toList(), Map.of(), cost, List.of(2.0, 3.0)));
+                new Wishes(
+                        criteria.stream()
+                                .map(criterion -> new Wish(criterion.words(), NOWHERE))
+                                .toList(),
+                        Map.of(),
+                        cost,
+                        List.of(2.0, 3.0)));
     }
 
     Choices choices(int dyes, int eluents) {

@@ -104,10 +104,12 @@ class ReasonPictureTest {
 
     @Test
     void thePictureIsTheSameEachTime() {
-        PlanLine line = new Answers(Shipped.planOf(Shipped.DEMO), Shipped.planner(), Shipped.data())
+        PlanLine line = new Answers(
+                        Shipped.planOf(Shipped.DEMO), Shipped.bench().judge(), Shipped.planner())
                 .to("ethyl acetate", "")
                 .get(0);
-        PlanLine again = new Answers(Shipped.planOf(Shipped.DEMO), Shipped.planner(), Shipped.data())
+        PlanLine again = new Answers(
+                        Shipped.planOf(Shipped.DEMO), Shipped.bench().judge(), Shipped.planner())
                 .to("ethyl acetate", "")
                 .get(0);
         assertThat(ReasonPicture.of(line, AS_FITS)).isEqualTo(ReasonPicture.of(again, AS_FITS));

@@ -27,7 +27,7 @@ class RuleCheckTest {
 
     private List<Problem> findings() {
         try {
-            return RuleCheck.of(Rulebook.read(SHIPPED, Optional.of(folder), Shipped.data()));
+            return RuleCheck.of(Rulebook.readToCheck(SHIPPED, Optional.of(folder), Shipped.data()));
         } catch (ProblemsFound unreadable) {
             return unreadable.problems();
         }
@@ -49,6 +49,18 @@ class RuleCheckTest {
                 "program-text | '\"> System.exit(1)\"' | caution on handling | rules words",
                 "foreign-letter | D stаys in E | caution on handling about E | without copying",
                 "unknown-word | the column is silca | caution on handling | did you mean `silica`",
+                "unknown-sentence | E contains acetone | caution on handling about E | did you mean: `E contains the solvent acetone`?",
+                "unknown-sentence | E contains solvent of the family ketone | caution on handling about E | `E contains a solvent of the family ketone`?",
+                "unknown-sentence | a part of E has a boiling point under 45 degC | caution on handling about E | above 45 degC` or `a part of E has a boiling point below 45 degC`?",
+                "unknown-word | E contains a solvent of the family acetone | caution on handling about E | did you mean: `E contains the solvent acetone`?",
+                "unknown-sentence | E contains water or E is fit for this column | caution on handling about E | write a second rule",
+                "unknown-word | E contains a solvent of the family ketone and E is fit for this column | caution on handling about E | put a comma",
+                "unknown-word | the setting is not research. | caution on handling | leave the full stop out",
+                "unknown-word | E contains water | caution on gloves about E | take one of these",
+                "foreign-letter | S was run on another stationary phase than the column’s | caution on handling | write the plain sign '",
+                "foreign-letter | a part of E has a boiling point below 40 °C | caution on handling about E | `40 degC`",
+                "form | the Rf of D in E is above 0,5 | caution on handling about E | write `0.5`",
+                "wrong-unit | the Rf of D in E is above 50 % | caution on handling about E | write `0.5`",
                 "unknown-limit | D is ahead of F in E by at least the parting gab | caution on handling about E | `parting gap`",
                 "wrong-unit | a part of E has a boiling point below 40 mm | caution on handling about E | write `40 degC`",
                 "wrong-unit | a part of E has a boiling point below 40 | caution on handling about E | write `40 degC`",
@@ -85,6 +97,44 @@ class RuleCheckTest {
     }
 
     @Test
+    void the_word_that_is_meant_is_marked_and_not_what_stands_behind_it() throws IOException {
+        rule("ours", "E contains water", "caution on gloves about E");
+        assertThat(findings()).extracting(Problem::words).containsExactly("gloves");
+        rule("ours", "the setting is not a school", "caution on handling");
+        assertThat(findings()).extracting(Problem::words).containsExactly("a school");
+    }
+
+    @Test
+    void a_name_with_blanks_or_capitals_is_offered_as_it_may_be_written() throws IOException {
+        rule("Our Rule", "E contains water", "caution on handling about E");
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("rule-name");
+            assertThat(problem.wayOut()).isEqualTo("call it `our-rule`");
+        });
+    }
+
+    @Test
+    void of_two_own_rules_with_one_name_the_place_of_the_first_is_told() throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Files.copy(folder.resolve("ours.yaml"), folder.resolve("theirs.yaml"));
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.found()).contains("the first stands in " + folder + "/ours.yaml:4");
+            assertThat(problem.wayOut()).isEqualTo("rename one of the two");
+        });
+    }
+
+    @Test
+    void a_word_in_braces_is_told_since_nobody_would_fill_it() throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Path file = folder.resolve("ours.yaml");
+        Files.writeString(file, Files.readString(file).replace("So we do it.", "Gloves with {solvent}, so {E}."));
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("unnamed-letter");
+            assertThat(problem.words()).isEqualTo("{solvent}");
+        });
+    }
+
+    @Test
     void a_rule_that_is_asked_for_in_vain_once_another_is_switched_off_is_told() throws IOException {
         rule("ours", "E sweeps every dye out", "caution on handling about E");
         assertThat(findings()).isEmpty();
@@ -116,6 +166,92 @@ class RuleCheckTest {
         assertThat(findings()).extracting(Problem::code).containsExactly("unused-limit");
         rule("ours", "more than the ester limit of E is of the family ester", "caution on handling about E");
         assertThat(findings()).isEmpty();
+    }
+
+    @Test
+    void a_limit_that_is_not_quite_called_so_is_offered_by_its_name() throws IOException {
+        Path limits = folder.resolve("limits.yaml");
+        Files.writeString(limits, "limits:\n  parting-gap: {value: 0.15, source: ours}\n");
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("unknown-limit");
+            assertThat(problem.wayOut()).isEqualTo("did you mean `parting gap`?");
+        });
+        Files.writeString(limits, "limits:\n  parting gap: {value: 0,15, source: ours}\n");
+        assertThat(findings()).singleElement().satisfies(problem -> assertThat(problem.wayOut())
+                .contains("`0.15`"));
+        Files.writeString(limits, "limits:\n  parting gap: {value: 0.9, source: ours}\n");
+        assertThat(findings()).singleElement().satisfies(problem -> assertThat(problem.expected())
+                .isEqualTo("a value from 0.05 to 0.3"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "smell.yml, call it `smell.yaml`",
+        "smell.txt, call it `smell.yaml`",
+        "smell.yaml.txt, call it `smell.yaml`",
+        "Smell.YAML, call it `Smell.yaml`",
+        "smell, call it `smell.yaml`",
+        "inside/smell.yaml, move the file there",
+        "examples/smell.yaml, move the file there",
+    })
+    void rules_that_nobody_would_read_are_told(String file, String wayOut) throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Files.createDirectories(folder.resolve(file).getParent());
+        Files.move(folder.resolve("ours.yaml"), folder.resolve(file));
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("not-read");
+            assertThat(problem.place().toString()).isEqualTo(folder + "/" + file);
+            assertThat(problem.wayOut()).startsWith(wayOut);
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ours.yaml~", "ours.yaml.bak", ".ours.yaml.swp", "ours.md", "old/ours.yaml~", ".git/ours.yaml"})
+    void copies_that_an_editor_keeps_and_notes_are_left_alone(String copy) throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        Files.createDirectories(folder.resolve(copy).getParent());
+        Files.copy(folder.resolve("ours.yaml"), folder.resolve(copy));
+        Files.writeString(folder.resolve("notes.txt"), "The rules: read them aloud.\n");
+        assertThat(findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"limit, limits, limits.yaml", "switched_off, switched off, switched-off.yaml"})
+    void what_is_looked_for_in_a_file_of_one_name_is_told_in_another(String file, String key, String read)
+            throws IOException {
+        Files.writeString(folder.resolve(file + ".yaml"), key + ":\n");
+        assertThat(findings()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("not-read");
+            assertThat(problem.wayOut()).isEqualTo("call the file `" + read + "`");
+        });
+    }
+
+    @Test
+    void a_rule_that_denies_itself_is_told_with_everything_else() throws IOException {
+        rule("ours", "E is not unfit for this column", "E is unfit for this column");
+        rule("theirs", "the setting is college, the setting is research", "caution on handling");
+        assertThat(findings()).extracting(Problem::code).contains("denies-itself", "never-fires");
+        rule("theirs", "the seting is college", "caution on handling");
+        assertThat(findings()).extracting(Problem::code).containsExactly("denies-itself", "unknown-sentence");
+    }
+
+    @Test
+    void own_preferences_need_say_only_what_they_say_otherwise() throws IOException {
+        Files.writeString(folder.resolve("preferences.yaml"), "choose by: [steps]\n");
+        Wishes own = Rulebook.read(SHIPPED, Optional.of(folder), Shipped.data()).wishes();
+        Wishes shipped = Shipped.rulebook().wishes();
+        assertThat(own.chooseBy()).extracting(Wishes.Wish::criterion).containsExactly("steps");
+        assertThat(own.cost()).isEqualTo(shipped.cost());
+        assertThat(own.tailsToWaitFor()).isEqualTo(shipped.tailsToWaitFor());
+        assertThat(own.burdenOfRanking()).isEqualTo(shipped.burdenOfRanking());
+    }
+
+    @Test
+    void a_file_in_the_place_of_a_folder_is_told() throws IOException {
+        rule("ours", "E contains water", "caution on handling about E");
+        folder = folder.resolve("ours.yaml");
+        assertThat(findings()).singleElement().satisfies(problem -> assertThat(problem.found())
+                .isEqualTo("this is a file"));
     }
 
     @Test

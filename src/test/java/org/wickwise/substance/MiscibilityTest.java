@@ -2,12 +2,16 @@ package org.wickwise.substance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wickwise.Shipped;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.plan.Plan;
+import org.wickwise.text.Node.Scalar;
+import org.wickwise.text.Place;
+import org.wickwise.text.Problems;
 
 /** Which eluents may follow one another, and what may go between those that do not mix. */
 class MiscibilityTest {
@@ -29,6 +33,26 @@ class MiscibilityTest {
     void pairsMixOrPart(String one, String other, boolean mix) {
         assertThat(data.miscibility().parting(neat(one), neat(other)).isEmpty()).isEqualTo(mix);
         assertThat(data.miscibility().parting(neat(other), neat(one)).isEmpty()).isEqualTo(mix);
+    }
+
+    /**
+     * Heptane, ethanol and water: two liquids as soon as there is some water, from memory. The shares themselves are our choice.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "heptane + ethyl acetate 3:1, ethanol + water 4:1, false",
+        "heptane + ethyl acetate 3:1, ethanol + water 95:5, true",
+        "heptane + ethyl acetate 1:3, ethanol + water 4:1, true",
+        "toluene, ethanol + water 4:1, false",
+        "toluene, ethanol + water 85:15, true",
+        "ethyl acetate, ethanol + water 4:1, true",
+        "water, acetone + heptane 9:1, false"
+    })
+    void theLesserPartCountsFromTheShareOfTheTable(String one, String other, boolean mix) {
+        Eluent before = eluent(one);
+        Eluent after = eluent(other);
+        assertThat(data.miscibility().parting(before, after).isEmpty()).isEqualTo(mix);
+        assertThat(data.miscibility().parting(after, before).isEmpty()).isEqualTo(mix);
     }
 
     @Test
@@ -65,6 +89,12 @@ class MiscibilityTest {
         assertThat(plan.line("unmixed-heptane-methanol").orElseThrow().text())
                 .contains("heptane and methanol do not mix", "one column volume of ethyl acetate");
         assertThat(plan.route().orElseThrow().names()).isEqualTo("methanol");
+    }
+
+    private Eluent eluent(String written) {
+        return new EluentReader(data, Map.of(), new Problems())
+                .read(new Scalar(written, new Place("jar", 1)))
+                .orElseThrow();
     }
 
     private Eluent neat(String name) {

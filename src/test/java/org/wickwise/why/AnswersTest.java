@@ -30,7 +30,7 @@ class AnswersTest {
 
     private static final String FILE = "case.yaml";
     private static final Plan DEMO = Shipped.planOf(Shipped.DEMO);
-    private static final Answers ANSWERS = new Answers(DEMO, Shipped.planner(), Shipped.data());
+    private static final Answers ANSWERS = new Answers(DEMO, Shipped.bench().judge(), Shipped.planner());
 
     /** What no student should meet; a word of its own, since a dye or a place may contain the letters. */
     private static final Pattern ENGINE_WORDS = Pattern.compile(
@@ -132,7 +132,7 @@ class AnswersTest {
     @MethodSource("cases")
     void whatIsListedCanBeAskedAndTheLabelOfAnAnswerAsksItAgain(Path file) {
         Plan plan = Shipped.planOf(file);
-        Answers answers = new Answers(plan, Shipped.planner(), Shipped.data());
+        Answers answers = new Answers(plan, Shipped.bench().judge(), Shipped.planner());
         for (String name : answers.names()) {
             List<PlanLine> found = answers.to(name, FILE);
             assertThat(found).as(name).hasSize(1);
@@ -199,7 +199,7 @@ class AnswersTest {
     @Test
     void aDyeThatComesOffInNothingIsToldSo() {
         Plan refused = Shipped.planOf(Shipped.PUBLISHED.resolve("d13-rhodamine-amaranth-silica.yaml"));
-        Answers answers = new Answers(refused, Shipped.planner(), Shipped.data());
+        Answers answers = new Answers(refused, Shipped.bench().judge(), Shipped.planner());
         List<String> texts = refused.judged().dyes().stream()
                 .map(dye -> answers.to(dye.name(), FILE).get(0).text())
                 .toList();
@@ -239,7 +239,7 @@ class AnswersTest {
     @Test
     void aSolventThatTheCaseKnowsNothingOfIsNotTakenForAnUnknownWord() {
         Plan evening = Shipped.planOf(Path.of("docs/examples/ferry-ink-evening.yaml"));
-        Answers answers = new Answers(evening, Shipped.planner(), Shipped.data());
+        Answers answers = new Answers(evening, Shipped.bench().judge(), Shipped.planner());
         assertThat(answers.to("pyridine", FILE)).singleElement().satisfies(answer -> assertThat(answer.text())
                 .startsWith("Nothing was judged about pyridine"));
         assertThat(answers.to("Window Spirit", FILE))
@@ -271,7 +271,7 @@ class AnswersTest {
     /** Every line of a plan and the answer to everything that can be asked beside them. */
     private static List<PlanLine> everything(Plan plan) {
         List<PlanLine> all = new ArrayList<>(plan.lines());
-        Answers answers = new Answers(plan, Shipped.planner(), Shipped.data());
+        Answers answers = new Answers(plan, Shipped.bench().judge(), Shipped.planner());
         answers.names().forEach(name -> all.addAll(answers.to(name, FILE)));
         return all;
     }

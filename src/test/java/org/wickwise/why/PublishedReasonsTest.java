@@ -72,7 +72,7 @@ class PublishedReasonsTest {
                 Plan plan = Shipped.planOf(Shipped.PUBLISHED.resolve(name + ".yaml"));
                 return new Asked(
                         plan,
-                        new Answers(plan, Shipped.planner(), Shipped.data()),
+                        new Answers(plan, Shipped.bench().judge(), Shipped.planner()),
                         new WhyNot(plan, Shipped.bench().judge(), Shipped.planner()));
             });
         }
