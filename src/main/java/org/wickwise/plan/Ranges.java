@@ -11,6 +11,7 @@ import org.wickwise.column.Pour;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.strip.RetardationFactor;
 import org.wickwise.substance.Dye;
+import org.wickwise.text.Numbers;
 
 /**
  * How early and how late each dye of a route may leave, and how much of each eluent that asks to be kept ready. Volumes are
@@ -72,7 +73,7 @@ public record Ranges(Map<Dye, Range> byDye, List<Double> ready, List<Boolean> ma
                 }
             }
             ready.add(Math.min(latest, Math.max(most, poured)));
-            mayFallShort.add(latest > Math.max(most, poured));
+            mayFallShort.add(latest == Double.POSITIVE_INFINITY || Numbers.steady(latest) > Math.max(most, poured));
         }
         return new Ranges(byDye, ready, mayFallShort);
     }
