@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -21,15 +22,44 @@ import org.wickwise.text.YamlFile;
 
 /**
  * Runs what README and docs show. In a block marked {@code console} a line {@code $ wickwise ...} is executed, and the
- * lines below it have to appear in the output in that order; {@code ...} skips.
+ * lines below it have to be all of its output, blank lines left out; {@code ...} skips. The exit code is 0, or what
+ * {@code $ echo $?} shows.
  */
 class DocumentedExamplesTest {
 
     private static final Pattern QUOTED_OR_WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
 
     private static final String PROMPT = "$ wickwise ";
+    private static final String GAP = "...";
 
-    record Shown(Path document, String command, List<String> lines) {}
+    private static final String EXIT_CODE = "$ echo $?";
+
+    /** @param shown the lines below the command, blank ones left out */
+    record Shown(Path document, String command, List<String> shown) {
+
+        private List<String> lines() {
+            int asked = shown.indexOf(EXIT_CODE);
+            return asked < 0 ? shown : shown.subList(0, asked);
+        }
+
+        int exitCode() {
+            int asked = shown.indexOf(EXIT_CODE);
+            return asked < 0 ? 0 : Integer.parseInt(shown.get(asked + 1));
+        }
+
+        /** Lines that follow one another without a gap; the first and the last piece are empty where a gap stands there. */
+        List<List<String>> pieces() {
+            List<List<String>> pieces = new ArrayList<>(List.of(new ArrayList<>()));
+            for (String line : lines()) {
+                if (line.equals(GAP)) {
+                    pieces.add(new ArrayList<>());
+                } else {
+                    pieces.get(pieces.size() - 1).add(line);
+                }
+            }
+            return pieces;
+        }
+    }
 
     @TestFactory
     Stream<DynamicTest> whatADocumentShowsIsWhatTheProgramPrints() throws IOException {
@@ -43,22 +73,6 @@ class DocumentedExamplesTest {
         assertThat(shown())
                 .extracting(example -> example.document().getFileName().toString())
                 .contains("README.md", "guide.md");
-    }
-
-    @Test
-    void theFilesThatDocumentsPointAtAreThere() throws IOException {
-        List<String> missing = new ArrayList<>();
-        for (Path document : documents()) {
-            java.util.regex.Matcher link =
-                    java.util.regex.Pattern.compile("\\]\\(([^)#:]+)\\)").matcher(Files.readString(document));
-            while (link.find()) {
-                Path parent = document.getParent() == null ? Path.of("") : document.getParent();
-                if (!Files.exists(parent.resolve(link.group(1)))) {
-                    missing.add(document + " points at " + link.group(1));
-                }
-            }
-        }
-        assertThat(missing).isEmpty();
     }
 
     @Test
@@ -79,19 +93,29 @@ class DocumentedExamplesTest {
     }
 
     private static void printsWhatIsShown(Shown example) {
-        List<String> printed =
-                CommandLineRun.of(words(example.command())).out().lines().toList();
+        CommandLineRun run = CommandLineRun.of(words(example.command()));
+        List<String> printed = Stream.concat(run.out().lines(), run.err().lines())
+                .filter(line -> !line.isBlank())
+                .toList();
+        List<List<String>> pieces = example.pieces();
         int from = 0;
-        for (String line : example.lines()) {
-            if (line.strip().equals("...")) {
-                continue;
-            }
-            int at = printed.subList(from, printed.size()).indexOf(line);
+        for (List<String> piece : pieces) {
+            int at = Collections.indexOfSubList(printed.subList(from, printed.size()), piece);
             assertThat(at)
-                    .as("`%s` is printed after line %d of the output", line, from)
+                    .as("%s is printed in one piece after line %d of the output", piece, from)
                     .isNotNegative();
-            from += at + 1;
+            from += at + piece.size();
         }
+        List<String> first = pieces.get(0);
+        List<String> last = pieces.get(pieces.size() - 1);
+        assertThat(printed.subList(0, first.size())).as("the beginning").isEqualTo(first);
+        assertThat(printed.subList(printed.size() - last.size(), printed.size()))
+                .as("the end")
+                .isEqualTo(last);
+        assertThat(pieces.size() > 1 || printed.equals(first))
+                .as("nothing is left out where no gap is shown")
+                .isTrue();
+        assertThat(run.code()).as("exit code").isEqualTo(example.exitCode());
     }
 
     /** The words of a command line; what stands in double quotes is one word. */
@@ -103,7 +127,7 @@ class DocumentedExamplesTest {
                 .toArray(String[]::new);
     }
 
-    private static List<Path> documents() throws IOException {
+    static List<Path> documents() throws IOException {
         List<Path> documents = new ArrayList<>(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
         try (Stream<Path> files = Files.walk(Path.of("docs"))) {
             files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(documents::add);
@@ -121,7 +145,7 @@ class DocumentedExamplesTest {
                 } else if (inBlock && line.startsWith(PROMPT)) {
                     shown.add(new Shown(document, line.substring(PROMPT.length()), new ArrayList<>()));
                 } else if (inBlock && !line.isBlank()) {
-                    shown.get(shown.size() - 1).lines().add(line);
+                    shown.get(shown.size() - 1).shown().add(line);
                 }
             }
         }

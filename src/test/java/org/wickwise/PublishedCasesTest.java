@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.plan.Step;
+import org.wickwise.report.Heading;
+import org.wickwise.report.ReasonText;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.Separation;
 import org.wickwise.strip.Behaviour;
@@ -235,7 +237,8 @@ class PublishedCasesTest {
 
         @Test
         void theReasonGivenNamesTheInternalHydrogenBond() {
-            assertThat(plan.line("step-1").orElseThrow().reason().toString()).contains("internal hydrogen bond");
+            assertThat(ReasonText.of(plan.line("step-1").orElseThrow(), Heading.plain()))
+                    .contains("internal hydrogen bond");
         }
 
         @Test
@@ -336,7 +339,7 @@ class PublishedCasesTest {
         void eightyPerCentMovesEverythingAndThirtyPerCentStreaks() {
             assertThat(behaviour(plan, "violet", "ethanol + water 4:1")).isEqualTo(Behaviour.RUNS_AHEAD);
             assertThat(behaviour(plan, "cyan", "ethanol + water 4:1")).isEqualTo(Behaviour.RUNS_AHEAD);
-            assertThat(text(plan, Section.DOUBTS)).contains("violet left a streak on the strip in water + ethanol 7:3");
+            assertThat(text(plan, Section.DOUBTS)).contains("Violet left a streak on the strip in water + ethanol 7:3");
         }
 
         @Test

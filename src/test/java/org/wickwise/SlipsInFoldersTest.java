@@ -36,6 +36,25 @@ class SlipsInFoldersTest {
                         + " | did you mean `lowest value`?",
                 "stationary-phases/silica.yaml | property: eluent strength on silica | property: strength on silica"
                         + " | `strength on silica` is not a known property | did you mean `eluent strength on silica`?",
+                "stationary-phases/silica.yaml | total porosity: 0.775 | '' | a stationary phase has no `total porosity`"
+                        + " | add the key",
+                "stationary-phases/silica.yaml | porosity: 0.775 | porosity: 77.5 | `total porosity` is 77.5"
+                        + " | write the share as a number without unit",
+                "stationary-phases/silica.yaml | porosity: 0.775 | porosity: 1 | `total porosity` is 1"
+                        + " | write the share as a number without unit",
+                "stationary-phases/silica.yaml | packed density g per mL: 0.5 | ''"
+                        + " | a stationary phase has no `packed density g per mL` | add the key",
+                "stationary-phases/silica.yaml | g per mL: 0.5 | g per mL: 0 | `packed density g per mL` is 0 g/mL"
+                        + " | weigh what a millilitre of packed bed holds",
+                "stationary-phases/silica.yaml | g per mL: 0.5 | g per mL: 500 | `packed density g per mL` is 500 g/mL"
+                        + " | weigh what a millilitre of packed bed holds",
+                "stationary-phases/silica.yaml | margin: 0.05 | '' | a ladder has no `margin` | add the key",
+                "stationary-phases/silica.yaml | margin: 0.05 | margin: -1 | `margin` is -1 | write 0 where",
+                "stationary-phases/silica.yaml | activity: 0.57 | activity: 5.7 | the adsorbent activity is 5.7"
+                        + " | leave the line out",
+                "stationary-phases/silica.yaml | dust: 100 | dust: 101 | `mineral percent of the dust` is 101"
+                        + " | leave the line out",
+                "stationary-phases/silica.yaml | mm: 100 | mm: 0 | `mm` is 0 | correct it",
                 "miscibility.yaml | every brine | every brin | `brin` is no family of solvents"
                         + " | did you mean `brine`?",
                 "miscibility.yaml | solvents: [ethyl acetate | solvents: [ethyl acetat"
@@ -66,6 +85,14 @@ class SlipsInFoldersTest {
             value = {
                 "preferences.yaml | highly hazardous: 6 | highly hazardus: 6"
                         + " | `highly hazardus` is not a greenness ranking | did you mean `highly hazardous`?",
+                "preferences.yaml | highly hazardous: 6 | highly hazardous: -6 | `highly hazardous` weighs -6"
+                        + " | write 0 if it should not count",
+                "preferences.yaml | '  unranked: 1' | '' | no burden of a solvent that is unranked"
+                        + " | write 0 if it should not count",
+                "preferences.yaml | '  highly hazardous: 6' | ''"
+                        + " | no burden of a solvent that is highly hazardous | write 0 if it should not count",
+                "preferences.yaml | step: 5 | '' | the cost of a plan has no `step` | add the key",
+                "preferences.yaml | minute: 0.05 | minute: -1 | `minute` weighs -1 | write 0 if it should not count",
                 "words/1-strips.yaml | {S: strip} is void | {S: stripe} is void"
                         + " | `stripe` is no kind of slot | did you mean `strip`?",
             })

@@ -221,9 +221,8 @@ public final class CaseReader {
 
     private Load load(Fields mixture) {
         return new Load(
-                ColumnReader.number(mixture, "load mg", MOST_MILLIGRAMS, "a mass above zero in milligrams", problems),
-                ColumnReader.number(
-                        mixture, "load mL", MOST_MILLILITRES, "a volume above zero in millilitres", problems),
+                ColumnReader.measured(mixture, "load mg", MOST_MILLIGRAMS, "a mass above zero in milligrams"),
+                ColumnReader.measured(mixture, "load mL", MOST_MILLILITRES, "a volume above zero in millilitres"),
                 mixture.placeOf("load mg"));
     }
 

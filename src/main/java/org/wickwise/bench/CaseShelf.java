@@ -11,6 +11,7 @@ import org.wickwise.substance.Shelf;
 import org.wickwise.substance.ShelfReader;
 import org.wickwise.substance.SolventData;
 import org.wickwise.text.Fields;
+import org.wickwise.text.FileBeside;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Place;
@@ -34,8 +35,9 @@ final class CaseShelf {
             return Shelf.wholeTable(data, Place.wholeFile(fields.place().file()));
         }
         if (node.get() instanceof Scalar file) {
-            Path beside = Path.of(file.place().file()).resolveSibling(file.text());
-            return new ShelfReader(data, problems).shelf(beside, file.place());
+            return FileBeside.of(Path.of(file.place().file()), file, problems)
+                    .map(beside -> new ShelfReader(data, problems).shelf(beside, file.place()))
+                    .orElseGet(() -> new Shelf("", List.of(), List.of(), file.place()));
         }
         List<Bottle> bottles = new ArrayList<>();
         for (Scalar name : fields.texts("shelf")) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.wickwise.strip.FrontReading;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Listing;
@@ -83,23 +84,12 @@ public final class ClimbReader {
         return look.minutes() > before.minutes() && look.millimetres() > before.millimetres();
     }
 
-    private OptionalDouble required(Fields fields, String key, double most, String unit) {
-        if (!fields.has(key) && fields.isReported()) {
-            fields.missing(key);
-        }
+    private static OptionalDouble required(Fields fields, String key, double most, String unit) {
+        fields.require(key);
         return within(fields, key, most, unit);
     }
 
-    private OptionalDouble within(Fields fields, String key, double most, String unit) {
-        OptionalDouble number = fields.number(key);
-        if (number.isPresent() && !(number.getAsDouble() > 0 && number.getAsDouble() <= most)) {
-            problems.add(
-                    fields.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 2) + " " + unit,
-                    "above 0 and at most " + Numbers.plain(most, 0) + " " + unit,
-                    "is there a point missing, or one too many?");
-            return OptionalDouble.empty();
-        }
-        return number;
+    private static OptionalDouble within(Fields fields, String key, double most, String unit) {
+        return fields.numberWithin(key, Bounds.aboveZeroTo(most, unit), "is there a point missing, or one too many?");
     }
 }

@@ -9,6 +9,7 @@ import org.wickwise.column.Setup;
 import org.wickwise.column.Setup.Drive;
 import org.wickwise.column.Setup.Particles;
 import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node.Listing;
@@ -76,20 +77,14 @@ final class ColumnReader {
 
     /** A number above zero and at most so much; empty, with a problem reported, when it is something else. */
     private OptionalDouble within(String key, double most, String expected) {
-        return number(fields, key, most, expected, problems);
+        return measured(fields, key, most, expected);
     }
 
-    static OptionalDouble number(Fields fields, String key, double most, String expected, Problems problems) {
-        OptionalDouble number = fields.number(key);
-        if (number.isPresent() && !(number.getAsDouble() > 0 && number.getAsDouble() <= most)) {
-            problems.add(
-                    fields.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3),
-                    expected + ", at most " + Numbers.plain(most, 0),
-                    "measure it, or leave the key out");
-            return OptionalDouble.empty();
-        }
-        return number;
+    static OptionalDouble measured(Fields fields, String key, double most, String expected) {
+        return fields.numberWithin(
+                key,
+                Bounds.aboveZeroTo(most, "").told(expected + ", at most " + Numbers.plain(most, 0)),
+                "measure it, or leave the key out");
     }
 
     private OptionalDouble plates() {

@@ -17,6 +17,7 @@ import org.wickwise.substance.EluentReader;
 import org.wickwise.substance.NamesOfTheTable;
 import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
@@ -47,6 +48,8 @@ public final class StripReader {
     private static final double SHORTEST_FRONT_MILLIMETRES = 20;
     /** What no strip is longer than. */
     public static final double LONGEST_FRONT_MILLIMETRES = 500;
+
+    private static final double COARSEST_RULER_MILLIMETRES = 10;
 
     private final SolventData data;
     private final MixtureDyes dyes;
@@ -189,16 +192,11 @@ public final class StripReader {
         return (int) number.orElse(1);
     }
 
-    private OptionalDouble division(Fields fields) {
-        OptionalDouble division = fields.number("ruler mm");
-        if (division.isPresent() && (division.getAsDouble() <= 0 || division.getAsDouble() > 10)) {
-            problems.add(
-                    fields.placeOf("ruler mm"),
-                    "the ruler's division is " + Numbers.plain(division.getAsDouble(), 3) + " mm",
-                    "between 0 and 10 mm",
-                    "give the distance between two marks of the ruler");
-            return OptionalDouble.empty();
-        }
-        return division;
+    private static OptionalDouble division(Fields fields) {
+        return fields.numberWithin(
+                "ruler mm",
+                "the ruler's division",
+                Bounds.aboveZeroTo(COARSEST_RULER_MILLIMETRES, "mm").told("between 0 and 10 mm"),
+                "give the distance between two marks of the ruler");
     }
 }

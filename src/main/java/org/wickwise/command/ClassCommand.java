@@ -19,8 +19,6 @@ import org.wickwise.lesson.LessonReader;
 import org.wickwise.plan.Plan;
 import org.wickwise.report.ClassText;
 import org.wickwise.report.JsonReport;
-import org.wickwise.report.MarkdownReport;
-import org.wickwise.report.TextReport;
 import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
 import picocli.CommandLine.Command;
@@ -162,13 +160,7 @@ final class ClassCommand implements Callable<Integer> {
             return Printed.ending(
                     Printed.linesOrOne(plan.judged().title(), plan.lines(), label, lessonFile, form), spec);
         }
-        Printed.ending(
-                switch (form) {
-                    case TEXT -> TextReport.of(plan, Terminal.heading());
-                    case MARKDOWN -> MarkdownReport.of(plan);
-                    case JSON -> JsonReport.of(plan);
-                },
-                spec);
+        Printed.ending(form.of(plan, "class LESSONFILE GROUP LABEL"), spec);
         return plan.isRefusal() ? ExitCodes.REFUSED : ExitCodes.PLANNED;
     }
 }

@@ -20,71 +20,71 @@ import org.wickwise.text.ProblemsFound;
 /** The files that the plans of a class are written to as they come: a page, and three tables. */
 final class ClassOutputs implements Closeable {
 
+    private final Optional<Path> html;
     private final Optional<Path> tables;
-    private final Optional<ClassPage> page;
-    private final Optional<BufferedWriter> readingsFile;
-    private final Optional<ClassTables.OfStrips> readings;
-    private final List<Path> written = new ArrayList<>();
+    private Optional<ClassPage> page = Optional.empty();
+    private Optional<BufferedWriter> readingsFile = Optional.empty();
+    private Optional<ClassTables.OfStrips> readings = Optional.empty();
 
-    private ClassOutputs(
-            Optional<Path> tables,
-            Optional<ClassPage> page,
-            Optional<BufferedWriter> readingsFile,
-            Optional<ClassTables.OfStrips> readings) {
+    private ClassOutputs(Optional<Path> html, Optional<Path> tables) {
+        this.html = html;
         this.tables = tables;
-        this.page = page;
-        this.readingsFile = readingsFile;
-        this.readings = readings;
     }
 
     /** @throws ProblemsFound where a file cannot be written; told before anything is planned */
     static ClassOutputs to(Optional<Path> html, Optional<Path> csv) {
+        ClassOutputs outputs = new ClassOutputs(html, csv);
         try {
-            Optional<ClassPage> page = html.isPresent() ? Optional.of(new ClassPage(html.get())) : Optional.empty();
-            Optional<BufferedWriter> readingsFile =
-                    csv.isPresent() ? Optional.of(writer(beside(csv.get(), "readings"))) : Optional.empty();
-            Optional<ClassTables.OfStrips> readings = readingsFile.isPresent()
-                    ? Optional.of(new ClassTables.OfStrips(readingsFile.get()))
-                    : Optional.empty();
-            ClassOutputs outputs = new ClassOutputs(csv, page, readingsFile, readings);
-            html.ifPresent(outputs.written::add);
+            outputs.open();
             return outputs;
-        } catch (IOException e) {
-            throw refused(html.or(() -> csv).orElseThrow());
+        } catch (ProblemsFound refused) {
+            outputs.giveUp();
+            throw refused;
         }
     }
 
+    private void open() {
+        html.ifPresent(file -> into(file, () -> page = Optional.of(new ClassPage(file))));
+        tables.ifPresent(file -> into(file, () -> {
+            BufferedWriter opened = writer(beside(file, "readings"));
+            readingsFile = Optional.of(opened);
+            readings = Optional.of(new ClassTables.OfStrips(opened));
+        }));
+    }
+
     void add(GroupPlan planned) {
-        try {
-            if (page.isPresent()) {
-                page.get().add(planned);
-            }
-            if (readings.isPresent()) {
-                readings.get().add(planned);
-            }
-        } catch (IOException e) {
-            throw refused(written.isEmpty() ? tables.orElseThrow() : written.get(0));
-        }
+        page.ifPresent(open -> into(html.orElseThrow(), () -> open.add(planned)));
+        readings.ifPresent(open -> into(tables.orElseThrow(), () -> open.add(planned)));
     }
 
     /** Writes what sums up; gives the files that were written. */
     List<Path> finish(ClassSummary summary) {
+        List<Path> written = new ArrayList<>();
+        page.ifPresent(open -> into(html.orElseThrow(), () -> open.finish(summary)));
+        html.ifPresent(written::add);
+        tables.ifPresent(file -> into(file, () -> {
+            readingsFile.orElseThrow().flush();
+            try (BufferedWriter groups = writer(file);
+                    BufferedWriter pooled = writer(beside(file, "pooled"))) {
+                ClassTables.groups(summary, groups);
+                ClassTables.pooled(summary, pooled);
+            }
+            written.addAll(List.of(file, beside(file, "pooled"), beside(file, "readings")));
+        }));
+        return List.copyOf(written);
+    }
+
+    /** Something written to a disk. */
+    private interface Writing {
+        void write() throws IOException;
+    }
+
+    /** @param asked the file as it was asked for, which a person is told where it cannot be written */
+    private static void into(Path asked, Writing writing) {
         try {
-            if (page.isPresent()) {
-                page.get().finish(summary);
-            }
-            if (tables.isPresent()) {
-                readingsFile.orElseThrow().flush();
-                try (BufferedWriter groups = writer(tables.get());
-                        BufferedWriter pooled = writer(beside(tables.get(), "pooled"))) {
-                    ClassTables.groups(summary, groups);
-                    ClassTables.pooled(summary, pooled);
-                }
-                written.addAll(List.of(tables.get(), beside(tables.get(), "pooled"), beside(tables.get(), "readings")));
-            }
-            return List.copyOf(written);
+            writing.write();
         } catch (IOException e) {
-            throw refused(written.isEmpty() ? tables.orElseThrow() : written.get(0));
+            throw refused(asked);
         }
     }
 
@@ -106,6 +106,15 @@ final class ClassOutputs implements Closeable {
                 "the file cannot be written",
                 "a folder that is there and has room",
                 "name another file, or make room")));
+    }
+
+    /** Leaves nothing open and no half of a page behind. */
+    private void giveUp() {
+        try {
+            close();
+        } catch (IOException e) {
+            // what is told is the file that cannot be written
+        }
     }
 
     @Override

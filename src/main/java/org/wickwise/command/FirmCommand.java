@@ -65,7 +65,8 @@ final class FirmCommand implements Callable<Integer> {
                     "--redraws is " + redraws + "; expected 1 to " + MOST_REDRAWS + ", such as --redraws 2000");
         }
         Desk desk = asked.desk();
-        Firmness firmness = Firmness.of(desk.judge(), desk.planner(), desk.written(), redraws, seed);
+        Progress progress = new Progress(spec.commandLine().getErr(), redraws, "redraws");
+        Firmness firmness = Firmness.of(desk.judge(), desk.planner(), desk.written(), redraws, seed, progress);
         List<PlanLine> lines = FirmLines.of(firmness);
         String title = "How firm: " + firmness.judgement().judged().title();
         return asked.answered(title, lines, label, spec);

@@ -1,7 +1,5 @@
 package org.wickwise.command;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,9 +7,8 @@ import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Folders;
 import org.wickwise.text.Node.Mapping;
-import org.wickwise.text.Place;
-import org.wickwise.text.Problem;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.text.YamlFile;
 
@@ -38,20 +35,12 @@ final class KnownCases {
 
     /** Of entries of a notebook those with a column count; files that are no cases, such as shelves and lessons, do not. */
     private static List<Case> casesOf(Path folder, SolventData data) {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".yaml"))
-                    .sorted()
-                    .map(YamlFile::read)
-                    .filter(KnownCases::isCase)
-                    .map(root -> CaseReader.of(root.where(CaseReader.KEYS::contains), data))
-                    .toList();
-        } catch (IOException e) {
-            throw new ProblemsFound(List.of(new Problem(
-                    Place.wholeFile(folder.toString()),
-                    "the folder cannot be read",
-                    "a folder with case files",
-                    "check the spelling and who may read it")));
-        }
+        return Folders.files(folder, "a folder with case files", "check the spelling and who may read it").stream()
+                .filter(file -> file.toString().endsWith(".yaml"))
+                .map(YamlFile::read)
+                .filter(KnownCases::isCase)
+                .map(root -> CaseReader.of(root.where(CaseReader.KEYS::contains), data))
+                .toList();
     }
 
     private static boolean isCase(Mapping root) {

@@ -65,7 +65,13 @@ final class NextCommand implements Callable<Integer> {
                     "--draws is " + draws + "; expected 1 to " + MOST_DRAWS + ", such as --draws 60");
         }
         Desk desk = asked.desk();
-        NextStrips next = NextStrips.of(desk.judge(), desk.planner(), desk.written(), draws, seed);
+        NextStrips next = NextStrips.of(
+                desk.judge(),
+                desk.planner(),
+                desk.written(),
+                draws,
+                seed,
+                all -> new Progress(spec.commandLine().getErr(), all, "strips looked at"));
         List<PlanLine> lines = NextLines.of(next);
         String title = "What next: " + next.plan().judged().title();
         return asked.answered(title, lines, label, spec);

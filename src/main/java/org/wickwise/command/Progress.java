@@ -3,7 +3,10 @@ package org.wickwise.command;
 import java.io.PrintWriter;
 import java.util.function.IntConsumer;
 
-/** Tells on the error stream how far a long run is: soon where somebody sits at a terminal, else when it takes long. */
+/**
+ * Tells on the error stream how far a long run is: soon where somebody sits at a terminal, else when it takes long. May be told
+ * from several threads.
+ */
 final class Progress implements IntConsumer {
 
     private static final long NANOSECONDS = 1_000_000_000L;
@@ -25,7 +28,7 @@ final class Progress implements IntConsumer {
     }
 
     @Override
-    public void accept(int done) {
+    public synchronized void accept(int done) {
         long now = System.nanoTime();
         if (now - last >= every && done < all) {
             last = now;

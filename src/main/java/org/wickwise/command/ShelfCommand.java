@@ -77,7 +77,14 @@ final class ShelfCommand implements Callable<Integer> {
                 .map(file -> ShelfReader.read(file, table))
                 .orElseGet(() -> Shelf.wholeTable(table, Place.wholeFile("solvent-data")));
         SolventData data = table.with(shelf.ownValues());
-        String answer = solvent.isPresent() ? values(solvent.get(), data) : ladder(shelf, data);
+        if (solvent.isPresent()) {
+            return print(values(solvent.get(), data));
+        }
+        StationaryPhase ranked = phase(data);
+        return shape == Shape.SVG ? picture(shelf, ranked, data) : print(inWords(shelf, ranked, data));
+    }
+
+    private int print(String answer) {
         spec.commandLine().getOut().print(answer);
         spec.commandLine().getOut().flush();
         return ExitCodes.PLANNED;
@@ -93,18 +100,27 @@ final class ShelfCommand implements Callable<Integer> {
         return ShelfText.of(found, data, Terminal.heading());
     }
 
-    private String ladder(Shelf shelf, SolventData data) {
+    private StationaryPhase phase(SolventData data) {
         List<String> phases = data.stationaryPhaseNames();
         String name = phase.orElseThrow(() -> unknown("--for", "", phases, phases));
-        StationaryPhase found = data.stationaryPhase(name).orElseThrow(() -> unknown("--for", name, phases, phases));
-        String holds = ShelfText.of(found, Terminal.heading());
-        if (found.ladder().isEmpty()) {
-            return holds;
+        return data.stationaryPhase(name).orElseThrow(() -> unknown("--for", name, phases, phases));
+    }
+
+    private static String inWords(Shelf shelf, StationaryPhase phase, SolventData data) {
+        String ladder =
+                phase.ladder().isEmpty() ? "" : ShelfText.of(ShelfLadder.of(shelf, phase), data, Terminal.heading());
+        return ladder + ShelfText.of(phase, Terminal.heading());
+    }
+
+    private int picture(Shelf shelf, StationaryPhase phase, SolventData data) {
+        if (phase.ladder().isPresent()) {
+            return print(LadderPicture.of(ShelfLadder.of(shelf, phase), data));
         }
-        ShelfLadder ladder = ShelfLadder.of(shelf, found);
-        return shape == Shape.SVG
-                ? LadderPicture.of(ladder, data)
-                : ShelfText.of(ladder, data, Terminal.heading()) + holds;
+        spec.commandLine()
+                .getErr()
+                .println("--as svg: no ladder can be drawn, because no table ranks solvents on " + phase.name()
+                        + "; only strips tell\n    leave `--as svg` out to read how it holds dyes");
+        return ExitCodes.REFUSED;
     }
 
     private static ProblemsFound unknown(String option, String word, List<String> known, List<String> shown) {

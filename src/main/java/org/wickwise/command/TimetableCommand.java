@@ -86,10 +86,13 @@ final class TimetableCommand implements Callable<Integer> {
     private FrontReading reading(String written) {
         String[] parts = written.split(":", -1);
         try {
-            return new FrontReading(Double.parseDouble(parts[0]), Double.parseDouble(parts[1]));
-        } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
-            throw wrong("--seen is `" + written + "`");
+            if (parts.length == 2) {
+                return new FrontReading(Double.parseDouble(parts[0]), Double.parseDouble(parts[1]));
+            }
+        } catch (IllegalArgumentException e) {
+            // told below, with what was written
         }
+        throw wrong("--seen is `" + written + "`");
     }
 
     private ParameterException wrong(String found) {

@@ -107,9 +107,8 @@ public final class WickwiseCommand implements Runnable {
             throw exception;
         }
         where.getErr()
-                .println(
-                        "Wickwise itself is at fault here, not your file: " + exception.getMessage()
-                                + "\n    Nothing was changed on disk. Please report it with the output of the same command and --debug.");
+                .println("Wickwise itself is at fault here, not your file: " + exception.getMessage()
+                        + "\n    Please report it with the output of the same command and --debug.");
         return ExitCodes.FAULT;
     }
 }

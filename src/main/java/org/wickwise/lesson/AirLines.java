@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.wickwise.lesson.RoomVapours.Vapour;
@@ -27,6 +28,7 @@ import org.wickwise.text.Words;
 public final class AirLines {
 
     static final String BURNING_ALARM = "burning alarm";
+    private static final String USUAL_TEMPERATURE = "temperature of a classroom";
     private static final String RESERVE = "reserve of solvent";
     private static final String RESPONSIBILITY = "responsibility";
     private static final String IDEAL_GAS =
@@ -35,6 +37,7 @@ public final class AirLines {
     private final LaidOutLesson laidOut;
     private final Map<Solvent, Double> ofTheClass;
     private final Optional<Reason> stated;
+    private final OptionalDouble measuredCelsius;
     private final double celsius;
     private final Uncovered uncovered;
     private final ReasonedLines lines = new ReasonedLines();
@@ -44,10 +47,9 @@ public final class AirLines {
         this.ofTheClass = ofTheClass;
         this.stated = stated;
         this.uncovered = Uncovered.of(ofTheClass.keySet());
-        this.celsius = laidOut.lesson()
-                .room()
-                .map(Room::temperatureCelsius)
-                .orElse(laidOut.value("temperature of a classroom"));
+        this.measuredCelsius =
+                laidOut.lesson().room().map(Room::temperatureCelsius).orElse(OptionalDouble.empty());
+        this.celsius = measuredCelsius.orElse(laidOut.value(USUAL_TEMPERATURE));
     }
 
     /** With everything that the lesson keeps ready, its reserve included. */
@@ -136,6 +138,9 @@ public final class AirLines {
         }
         grounds.add(0, vapour.solvent().value("density").orElseThrow().reason());
         grounds.add(1, vapour.solvent().value("molar mass").orElseThrow().reason());
+        if (measuredCelsius.isEmpty()) {
+            grounds.add(laidOut.limit(USUAL_TEMPERATURE).reason());
+        }
         String cap = "";
         if (vapour.capped()) {
             vapour.saturation().ifPresent(over -> grounds.add(over.from().reason()));

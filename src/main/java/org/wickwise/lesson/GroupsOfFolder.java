@@ -1,7 +1,5 @@
 package org.wickwise.lesson;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,10 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.wickwise.bench.CaseReader;
 import org.wickwise.notebook.ClassSheet;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Folders;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Place;
@@ -31,23 +29,20 @@ record GroupsOfFolder(Map<String, Path> files, Mapping ofLesson, SolventData dat
         implements ClassGroups {
 
     private static final String ENDING = ".yaml";
+    private static final String WAY_OUT = "check `cases` of the lesson file";
     private static final Set<String> OF_AN_ENTRY = Set.of("group", "where", "who");
     private static final Set<String> NOT_SHARED = Set.of("strips", "title", "source", "note");
 
     static GroupsOfFolder of(Lesson lesson, Path folder, SolventData data) {
         Map<String, Path> files = new TreeMap<>(ClassSheet.ORDER);
         List<String> passedOver = new ArrayList<>();
-        try (Stream<Path> all = Files.list(folder)) {
-            all.sorted().forEach(file -> {
-                String name = file.getFileName().toString();
-                if (name.endsWith(ENDING) && !name.startsWith(".")) {
-                    files.put(name.substring(0, name.length() - ENDING.length()), file);
-                } else {
-                    passedOver.add(name);
-                }
-            });
-        } catch (IOException e) {
-            throw refused(folder, "the folder cannot be read", "a folder with a case file of each group");
+        for (Path file : Folders.files(folder, "a folder with a case file of each group", WAY_OUT)) {
+            String name = file.getFileName().toString();
+            if (name.endsWith(ENDING) && !name.startsWith(".")) {
+                files.put(name.substring(0, name.length() - ENDING.length()), file);
+            } else {
+                passedOver.add(name);
+            }
         }
         if (files.isEmpty() || files.size() > Lesson.MOST_GROUPS) {
             throw refused(
@@ -100,7 +95,6 @@ record GroupsOfFolder(Map<String, Path> files, Mapping ofLesson, SolventData dat
     }
 
     private static ProblemsFound refused(Path folder, String found, String expected) {
-        return new ProblemsFound(List.of(
-                new Problem(Place.wholeFile(folder.toString()), found, expected, "check `cases` of the lesson file")));
+        return new ProblemsFound(List.of(new Problem(Place.wholeFile(folder.toString()), found, expected, WAY_OUT)));
     }
 }

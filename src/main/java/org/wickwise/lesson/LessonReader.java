@@ -12,7 +12,9 @@ import org.wickwise.bench.CaseReader;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.EluentReader;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
+import org.wickwise.text.FileBeside;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Numbers;
@@ -31,7 +33,6 @@ public final class LessonReader {
     private static final double MOST_AIR_CHANGES = 100;
     private static final double COLDEST_CELSIUS = 0;
     private static final double WARMEST_CELSIUS = 45;
-    private static final double USUAL_CELSIUS = 20;
     private static final double MOST_MINUTES = 10_000;
     private static final int MOST_STRIPS_EACH = 40;
 
@@ -58,8 +59,8 @@ public final class LessonReader {
         Fields ofClass = inner(fields, "class", "a class", CLASS_KEYS);
         int groups = whole(ofClass, "groups", Lesson.MOST_GROUPS).orElse(1);
         OptionalInt stripsEach = whole(ofClass, "strips each", MOST_STRIPS_EACH);
-        Optional<Path> sheet = ofClass.text("sheet").map(file::resolveSibling);
-        Optional<Path> cases = ofClass.text("cases").map(file::resolveSibling);
+        Optional<Path> sheet = beside(file, ofClass, "sheet");
+        Optional<Path> cases = beside(file, ofClass, "cases");
         Optional<Room> room = fields.has("room") ? room(inner(fields, "room", "a room", ROOM_KEYS)) : Optional.empty();
         OptionalDouble minutes = number(fields, "lesson minutes", 1, MOST_MINUTES, "minutes");
         problems.throwIfAny();
@@ -74,6 +75,10 @@ public final class LessonReader {
         return new Lesson(basis, groups, stripsEach, planned, sheet, cases, room, minutes, file);
     }
 
+    private Optional<Path> beside(Path file, Fields fields, String key) {
+        return fields.scalar(key).flatMap(name -> FileBeside.of(file, name, problems));
+    }
+
     private Fields inner(Fields fields, String key, String what, Set<String> keys) {
         Optional<Node> node = fields.node(key);
         return node.isEmpty() ? Fields.none(fields.place(), what) : Fields.ofNode(node.get(), what, keys, problems);
@@ -81,13 +86,10 @@ public final class LessonReader {
 
     private Optional<Room> room(Fields fields) {
         OptionalDouble cubicMetres = number(fields, "cubic metres", 1, MOST_CUBIC_METRES, "m3");
-        if (!fields.has("cubic metres") && fields.isReported()) {
-            fields.missing("cubic metres");
-        }
+        fields.require("cubic metres");
         OptionalDouble airChanges = number(fields, "air changes per hour", 0, MOST_AIR_CHANGES, "air changes an hour");
         OptionalDouble smallest = number(fields, "smallest space cubic metres", 0.001, MOST_CUBIC_METRES, "m3");
-        double temperature = number(fields, "temperature C", COLDEST_CELSIUS, WARMEST_CELSIUS, "degC")
-                .orElse(USUAL_CELSIUS);
+        OptionalDouble temperature = number(fields, "temperature C", COLDEST_CELSIUS, WARMEST_CELSIUS, "degC");
         return cubicMetres.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Room(cubicMetres.getAsDouble(), airChanges, smallest, temperature));
@@ -106,17 +108,7 @@ public final class LessonReader {
         return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
     }
 
-    private OptionalDouble number(Fields fields, String key, double least, double most, String unit) {
-        OptionalDouble number = fields.number(key);
-        if (number.isPresent() && (number.getAsDouble() < least || number.getAsDouble() > most)) {
-            String shownUnit = unit.isEmpty() ? "" : " " + unit;
-            problems.add(
-                    fields.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3) + shownUnit,
-                    Numbers.plain(least, 3) + " to " + Numbers.plain(most, 0) + shownUnit,
-                    "is there a point missing, or one too many?");
-            return OptionalDouble.empty();
-        }
-        return number;
+    private static OptionalDouble number(Fields fields, String key, double least, double most, String unit) {
+        return fields.numberWithin(key, Bounds.within(least, most, unit), "is there a point missing, or one too many?");
     }
 }

@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
  * @param cubicMetres above 0
  * @param airChangesPerHour of fresh air, 0 or more, where somebody knows them
  * @param smallestSpaceCubicMetres the smallest closed space solvents stand in (a cupboard, a drying box), where there is one
- * @param temperatureCelsius of the room
+ * @param temperatureCelsius of the room, where somebody wrote it down
  */
 public record Room(
         double cubicMetres,
         OptionalDouble airChangesPerHour,
         OptionalDouble smallestSpaceCubicMetres,
-        double temperatureCelsius) {}
+        OptionalDouble temperatureCelsius) {}

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.wickwise.lesson.Supplies.Drawn;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
@@ -163,7 +162,8 @@ final class SolventLines {
 
     /** What the solvents cost, where the shelf has prices; it says for which it has none. */
     private void price() {
-        Map<String, Double> prices = new LinkedHashMap<>();
+        List<String> terms = new ArrayList<>();
+        double sum = 0;
         List<Reason> grounds = new ArrayList<>();
         List<String> unpriced = new ArrayList<>();
         for (Eluent contents : supplies.parts().keySet()) {
@@ -174,25 +174,18 @@ final class SolventLines {
                 continue;
             }
             double litres = ReadyAmount.roundedUp(needed(contents)) / MILLILITRES_PER_LITRE;
-            prices.put(
-                    Numbers.plain(litres, 3) + " L x " + Numbers.fixed(perLitre.getAsDouble(), 2),
-                    litres * perLitre.getAsDouble());
+            terms.add(Numbers.plain(litres, 3) + " L x " + Numbers.fixed(perLitre.getAsDouble(), 2));
+            sum += litres * perLitre.getAsDouble();
             grounds.add(new Reason.Stated(
                     "a litre of " + bottle.get().name() + " costs " + Numbers.fixed(perLitre.getAsDouble(), 2),
                     bottle.get().place()));
         }
-        if (prices.isEmpty()) {
+        if (terms.isEmpty()) {
             return;
         }
-        double sum = prices.values().stream().mapToDouble(Double::doubleValue).sum();
         String without = unpriced.isEmpty() ? "" : "; of " + Words.joined(unpriced) + " no price is known";
         String text =
                 "The solvents cost about " + Numbers.fixed(sum, 2) + " at the prices of the shelf" + without + ".";
-        lines.reckoned(
-                Section.BASIS,
-                "price",
-                text,
-                "sum of litres x price: " + prices.keySet().stream().collect(Collectors.joining(" + ")),
-                grounds);
+        lines.reckoned(Section.BASIS, "price", text, "sum of litres x price: " + String.join(" + ", terms), grounds);
     }
 }

@@ -52,9 +52,7 @@ public final class EntryReader {
         keys.addAll(OWN_KEYS);
         Fields fields = Fields.of(root, "an entry of a notebook", keys, problems);
         Optional<LocalDate> date = DateField.in(fields, "date", problems);
-        if (!fields.has("date")) {
-            fields.missing("date");
-        }
+        fields.require("date");
         Optional<String> group = fields.text("group");
         Optional<String> where = fields.text("where");
         Optional<String> who = fields.text("who");

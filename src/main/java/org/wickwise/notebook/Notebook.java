@@ -3,7 +3,6 @@ package org.wickwise.notebook;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -16,8 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Folders;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Place;
 import org.wickwise.text.Problem;
@@ -77,8 +76,8 @@ public final class Notebook {
     }
 
     private List<Path> files() {
-        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, Notebook::isEntry)) {
-            return StreamSupport.stream(all.spliterator(), false).sorted().toList();
+        try {
+            return Folders.files(folder).stream().filter(Notebook::isEntry).toList();
         } catch (IOException e) {
             throw new ProblemsFound(List.of(new Problem(
                     Place.wholeFile(folder.toString()),

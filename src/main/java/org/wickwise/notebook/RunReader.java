@@ -19,6 +19,7 @@ import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.EluentReader;
 import org.wickwise.substance.SolventData;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
@@ -161,9 +162,7 @@ public final class RunReader {
         Fields fields = Fields.ofNode(node, "a load", LOAD_KEYS, problems);
         OptionalDouble millilitres = millilitres(fields, "the volume of the load");
         Map<Dye, Double> absorbance = absorbance(fields);
-        if (!fields.has("absorbance") && fields.isReported()) {
-            fields.missing("absorbance");
-        }
+        fields.require("absorbance");
         double diluted = diluted(fields);
         return millilitres.isPresent()
                 ? Optional.of(new LoadSolution(millilitres.getAsDouble(), absorbance, diluted, fields.place()))
@@ -188,14 +187,10 @@ public final class RunReader {
                     }
                 });
             }
-            if (!fields.has("fractions") && fields.isReported()) {
-                fields.missing("fractions");
-            }
-            OptionalDouble dry =
-                    within(fields, "dry mg", 0, MOST_MILLIGRAMS, "the dry mass of a pool", "mg", "weigh it again");
-            if (!fields.has("dry mg") && fields.isReported()) {
-                fields.missing("dry mg");
-            }
+            fields.require("fractions");
+            fields.require("dry mg");
+            OptionalDouble dry = fields.numberWithin(
+                    "dry mg", "the dry mass of a pool", Bounds.within(0, MOST_MILLIGRAMS, "mg"), "weigh it again");
             if (dry.isPresent()) {
                 pools.add(new WeighedPool(numbers, dry.getAsDouble(), fields.place()));
             }
@@ -232,42 +227,23 @@ public final class RunReader {
     }
 
     private double diluted(Fields fields) {
-        return within(
-                        fields,
+        return fields.numberWithin(
                         "diluted",
-                        1,
-                        MOST_DILUTION,
                         "the dilution",
-                        "times",
+                        Bounds.within(1, MOST_DILUTION, "times"),
                         "1 mL made up to 10 mL is diluted 10 times")
                 .orElse(1);
     }
 
     private OptionalDouble millilitres(Fields fields, String what) {
-        if (!fields.has("mL") && fields.isReported()) {
-            fields.missing("mL");
-        }
-        OptionalDouble millilitres =
-                within(fields, "mL", 0, MOST_MILLILITRES, what, "mL", "leave out what holds nothing, or measure again");
+        fields.require("mL");
+        OptionalDouble millilitres = fields.numberWithin(
+                "mL", what, Bounds.within(0, MOST_MILLILITRES, "mL"), "leave out what holds nothing, or measure again");
         if (millilitres.isPresent() && millilitres.getAsDouble() == 0) {
             problems.add(fields.placeOf("mL"), what + " is 0 mL", "a volume above 0 mL", "leave the line out");
             return OptionalDouble.empty();
         }
         return millilitres;
-    }
-
-    private OptionalDouble within(
-            Fields fields, String key, double least, double most, String what, String unit, String wayOut) {
-        OptionalDouble number = fields.number(key);
-        if (number.isPresent() && !(number.getAsDouble() >= least && number.getAsDouble() <= most)) {
-            problems.add(
-                    fields.placeOf(key),
-                    what + " is " + Numbers.plain(number.getAsDouble(), 3) + " " + unit,
-                    Numbers.plain(least, 0) + " to " + Numbers.plain(most, 0) + " " + unit,
-                    wayOut);
-            return OptionalDouble.empty();
-        }
-        return number;
     }
 
     private Set<Dye> dyesListed(Fields fields, String key) {

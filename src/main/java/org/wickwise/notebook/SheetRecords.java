@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.wickwise.text.Cells;
 
 /**
  * The records of a table one after the other, as RFC 4180 describes them, with any separator. A record with a mistake in its
@@ -98,11 +99,7 @@ final class SheetRecords implements AutoCloseable {
 
     /** Without blanks around it, and without the apostrophe that keeps a spreadsheet program from reckoning with it. */
     private static String plain(String cell) {
-        String stripped = cell.strip();
-        boolean guarded = stripped.length() > 1
-                && stripped.charAt(0) == '\''
-                && SheetWriter.LIKE_A_FORMULA.indexOf(stripped.charAt(1)) >= 0;
-        return guarded ? stripped.substring(1) : stripped;
+        return Cells.unguarded(cell.strip()).strip();
     }
 
     private String line() throws IOException {

@@ -20,6 +20,7 @@ import org.wickwise.strip.Spot;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Cells;
 
 /**
  * Writes class tables that {@link ClassSheet} reads back: RFC 4180, commas, decimal points, millimetres. What was seen between
@@ -27,8 +28,6 @@ import org.wickwise.substance.Eluent;
  * what somebody called a group.
  */
 public final class SheetWriter {
-
-    static final String LIKE_A_FORMULA = "=+-@";
 
     private final Appendable out;
     private final List<String> columns;
@@ -65,13 +64,13 @@ public final class SheetWriter {
                 ? java.util.Collections.nCopies(rowsEach, "")
                 : planned.stream().map(Eluent::name).toList();
         try (CSVPrinter table = new CSVPrinter(out, CSVFormat.RFC4180)) {
-            table.printRecord(heading);
+            table.printRecord(heading.stream().map(Cells::guarded).toList());
             for (String group : groups) {
                 Map<String, Integer> repeats = new TreeMap<>();
                 for (String solvent : solvents) {
                     List<String> row = new ArrayList<>(java.util.Collections.nCopies(heading.size(), ""));
-                    row.set(0, guarded(group));
-                    row.set(1, guarded(solvent));
+                    row.set(0, Cells.guarded(group));
+                    row.set(1, Cells.guarded(solvent));
                     row.set(2, solvent.isEmpty() ? "" : String.valueOf(repeats.merge(solvent, 1, Integer::sum)));
                     table.printRecord(row);
                 }
@@ -116,12 +115,12 @@ public final class SheetWriter {
         cells.put(Kind.STREAKED.heading(), names(strip.streaked()));
         cells.put(Kind.TOUCHED_THE_EDGE.heading(), names(strip.atTheEdge()));
         print(columns.stream()
-                .map(column -> guarded(Optional.ofNullable(cells.get(column)).orElse("")))
+                .map(column -> Optional.ofNullable(cells.get(column)).orElse(""))
                 .toList());
     }
 
     private void print(List<String> cells) throws IOException {
-        CSVFormat.RFC4180.printRecord(out, cells.toArray());
+        CSVFormat.RFC4180.printRecord(out, cells.stream().map(Cells::guarded).toArray());
     }
 
     private static String names(Set<Dye> dyes) {
@@ -153,10 +152,5 @@ public final class SheetWriter {
 
     private static String shown(double number) {
         return BigDecimal.valueOf(number).toPlainString();
-    }
-
-    private static String guarded(String cell) {
-        boolean formula = !cell.isEmpty() && LIKE_A_FORMULA.indexOf(cell.charAt(0)) >= 0;
-        return formula ? "'" + cell : cell;
     }
 }

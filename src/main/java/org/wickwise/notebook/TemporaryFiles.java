@@ -1,12 +1,12 @@
 package org.wickwise.notebook;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
+import org.wickwise.text.Folders;
 
 /** Files that are being written. Readers pass them over; those that a broken-off writing left are removed when they are old. */
 final class TemporaryFiles {
@@ -25,10 +25,11 @@ final class TemporaryFiles {
      * was set back, or differs between two computers, makes nothing old.
      */
     static void tidy(Path folder, Path justWritten) {
-        try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, BEGINNING + "*")) {
+        try {
             Instant latest = Files.getLastModifiedTime(justWritten).toInstant().minus(OLD);
-            for (Path file : found) {
-                if (Files.getLastModifiedTime(file).toInstant().isBefore(latest)) {
+            for (Path file : Folders.files(folder)) {
+                if (file.getFileName().toString().startsWith(BEGINNING)
+                        && Files.getLastModifiedTime(file).toInstant().isBefore(latest)) {
                     Files.deleteIfExists(file);
                 }
             }

@@ -17,6 +17,7 @@ import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.RunFacts;
 import org.wickwise.rulebook.RunGrounds;
+import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 
@@ -112,7 +113,24 @@ public final class AfterLines {
                 + (same
                         ? ""
                         : " What was poured is something else; what follows is reckoned for what was really poured.");
-        add("as-planned", Section.CAME, text, new Reason.Chosen(text, List.of(), List.of()));
+        List<Reason> reasons = new ArrayList<>(same ? List.of() : grounds.poured());
+        reasons.addAll(groundsOf(route));
+        add("as-planned", Section.CAME, text, new Reason.Chosen(text, List.of(), reasons));
+    }
+
+    /** What its volumes rest on: the bed, its plates, and each dye in every eluent poured up to its own. */
+    private List<Reason> groundsOf(Route route) {
+        List<Reason> reasons = new ArrayList<>();
+        outcome.written().column().sizeStated().ifPresent(reasons::add);
+        reasons.add(RouteLines.plates(judgement));
+        for (int i = 0; i < route.steps().size(); i++) {
+            for (Dye dye : route.steps().get(i).leaving()) {
+                route.steps().subList(0, i + 1).forEach(step -> judgement
+                        .measured(dye, step.eluent())
+                        .ifPresent(measured -> reasons.add(measured.reason())));
+            }
+        }
+        return reasons;
     }
 
     private void reasons() {

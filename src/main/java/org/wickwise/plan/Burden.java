@@ -4,7 +4,11 @@ import java.util.Map;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.Solvent;
 
-/** How much each eluent weighs on people and surroundings, from the greenness ranking of its parts. */
+/**
+ * How much each eluent weighs on people and surroundings, from the greenness ranking of its parts.
+ *
+ * @param ofRanking every ranking of the table, and {@value #UNRANKED} for whatever has none of these
+ */
 record Burden(Map<String, Double> ofRanking) {
 
     private static final String PROPERTY = "greenness ranking";
@@ -23,6 +27,6 @@ record Burden(Map<String, Double> ofRanking) {
                 .map(value -> value.texts().get(0))
                 .filter(ofRanking::containsKey)
                 .orElse(UNRANKED);
-        return ofRanking.getOrDefault(ranking, 0.0);
+        return ofRanking.get(ranking);
     }
 }

@@ -82,6 +82,9 @@ final class KeepLines {
         if (flask.isEmpty() && !told) {
             return dyes + " nowhere without its neighbours";
         }
+        if (flask.tooThin()) {
+            return dyes + " as pure as wanted only in a thin end of its band that is not worth a flask";
+        }
         if (flask.isEmpty()) {
             return dyes + " nowhere as pure as wanted (at best "
                     + percent(flask.purity().orElse(0.0)) + ")";
@@ -132,11 +135,7 @@ final class KeepLines {
         portions.ifPresent(portion -> grounds.addAll(portion.grounds()));
         grounds.addAll(misgivings.grounds());
         for (Flask flask : flasks) {
-            for (Dye dye : flask.dyes()) {
-                route.steps().forEach(step -> judgement
-                        .measured(dye, step.eluent())
-                        .ifPresent(measured -> grounds.add(measured.reason())));
-            }
+            flask.dyes().forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         }
         return new Reason.Calculated(
                 text,

@@ -32,17 +32,25 @@ public record Keeping(List<Flask> flasks) {
      *
      * @param step the step it leaves in, from 0
      * @param dyes what it is meant for, at least one
+     * @param tooThin whether the wanted purity is reached only where next to nothing of the dye leaves, or where its step
+     *     has ended
      * @param purity share of these dyes in it; empty for dyes that leave together, of which none is pure
      * @param recovery share of the dye that lands in it; empty for dyes that leave together
      */
     public record Flask(
-            int step, List<Dye> dyes, double from, double to, Optional<Double> purity, Optional<Double> recovery) {
+            int step,
+            List<Dye> dyes,
+            double from,
+            double to,
+            boolean tooThin,
+            Optional<Double> purity,
+            Optional<Double> recovery) {
 
         public Flask {
             dyes = List.copyOf(dyes);
         }
 
-        /** Whether the wanted purity is reached nowhere. */
+        /** Whether there is nothing worth a flask: the wanted purity is reached nowhere, or only where it is too thin. */
         public boolean isEmpty() {
             return !(to > from);
         }
@@ -108,17 +116,26 @@ public record Keeping(List<Flask> flasks) {
         Band band = bands.get(number);
         Pool pool =
                 pools.stream().filter(one -> one.band() == number).findFirst().orElseThrow();
-        double from =
-                Math.max(pool.fromMillilitres(), band.middleMillilitres() - SIGMAS_EACH_SIDE * band.sigmaMillilitres());
-        double to =
+        double from = Math.max(
+                0,
+                Math.max(
+                        pool.fromMillilitres(), band.middleMillilitres() - SIGMAS_EACH_SIDE * band.sigmaMillilitres()));
+        double endOfBand =
                 Math.min(pool.toMillilitres(), band.middleMillilitres() + SIGMAS_EACH_SIDE * band.sigmaMillilitres());
-        boolean endsBefore = endOfStep < to;
-        double recovery = endsBefore ? Math.min(pool.recovery(), band.shareBetween(from, endOfStep)) : pool.recovery();
+        double to = Math.min(endOfBand, endOfStep);
+        boolean isWorthAFlask = to > from;
+        double recovery = 0;
+        if (isWorthAFlask) {
+            recovery = endOfStep < endOfBand
+                    ? Math.min(pool.recovery(), band.shareBetween(from, endOfStep))
+                    : pool.recovery();
+        }
         return new Flask(
                 step,
                 List.of(dye),
-                Math.max(0, from),
-                Math.min(to, endOfStep),
+                from,
+                to,
+                !isWorthAFlask && !pool.isEmpty(),
                 Optional.of(pool.purity()),
                 Optional.of(recovery));
     }
@@ -132,6 +149,6 @@ public record Keeping(List<Flask> flasks) {
                 .mapToDouble(dye -> elution.bands().get(dye).toMillilitres())
                 .max()
                 .orElseThrow();
-        return new Flask(step, fraction, from, to, Optional.empty(), Optional.empty());
+        return new Flask(step, fraction, from, to, false, Optional.empty(), Optional.empty());
     }
 }

@@ -6,7 +6,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion.MayPack;
+import org.wickwise.rulebook.Judgement;
+import org.wickwise.strip.Movement;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Words;
@@ -57,6 +60,18 @@ public record Route(MayPack packing, List<Step> steps, Elution elution, List<Dou
         }
         int byNames = names().compareTo(other.names());
         return byNames != 0 ? byNames : packing.packing().compareTo(other.packing.packing());
+    }
+
+    /** What the band of a dye is reckoned from: what was measured of it in each eluent poured up to the one it leaves in. */
+    List<Reason> groundsOfBand(Dye dye, Judgement judgement) {
+        int own = IntStream.range(0, steps.size())
+                .filter(step -> steps.get(step).leaving().contains(dye))
+                .findFirst()
+                .orElseThrow();
+        return steps.subList(0, own + 1).stream()
+                .flatMap(step -> judgement.measured(dye, step.eluent()).stream())
+                .map(Movement.Measured::reason)
+                .toList();
     }
 
     /** Everything that goes through the column. */

@@ -215,9 +215,7 @@ final class RouteLines {
             Band band = elution.bands().get(dye);
             terms.add(dye + ": middle " + Numbers.fixed(band.middleMillilitres(), 2) + ", sigma "
                     + Numbers.fixed(band.sigmaMillilitres(), 2) + " column volumes from the first drop of step 1");
-            route.steps().subList(0, index + 1).forEach(poured -> judgement
-                    .measured(dye, poured.eluent())
-                    .ifPresent(measured -> grounds.add(measured.reason())));
+            grounds.addAll(route.groundsOfBand(dye, judgement));
         }
         grounds.add(plates(judgement));
         grounds.add(
@@ -277,9 +275,7 @@ final class RouteLines {
             }
         }
         grounds.add(plates(judgement));
-        route.steps().forEach(step -> step.leaving()
-                .forEach(dye ->
-                        judgement.measured(dye, step.eluent()).ifPresent(measured -> grounds.add(measured.reason()))));
+        inOrder.forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         String reckoned = "Reckoned resolution of neighbours, where the bands are most likely: "
                 + String.join("; ", pairs)
                 + ". At 1.5 two bands are parted to the base line, at 1.0 they overlap a little. Estimated from the strips,"

@@ -2,6 +2,7 @@ package org.wickwise.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.plan.PlanLine.Section;
@@ -158,28 +159,74 @@ final class StripLines {
         }
     }
 
-    /** Two eluents that may both enter, but not one right after the other; and what may go between them. */
+    /**
+     * Two eluents that may both enter, but not one right after the other; and what may go between them. Where the same
+     * rules bar both orders, one line tells both.
+     */
     private void unmixed(Eluent before, Eluent after) {
         Conclusion.MayNotFollow conclusion = new Conclusion.MayNotFollow(before, after);
         boolean bothEnter = Stream.of(before, after)
                 .noneMatch(eluent -> judgement.holds(new Conclusion.Fitness(eluent, Fit.UNFIT)));
-        if (!bothEnter || before.compareTo(after) > 0 || !judgement.holds(conclusion)) {
+        boolean eitherWay = rulesAgainst(before, after).equals(rulesAgainst(after, before));
+        boolean isToldAlready = eitherWay && before.compareTo(after) > 0;
+        if (!bothEnter || isToldAlready || !judgement.holds(conclusion)) {
             return;
         }
+        lines.add(new PlanLine(
+                "unmixed-" + Words.slug(before.name()) + "-" + Words.slug(after.name()),
+                Section.FITNESS,
+                barred(conclusion, eitherWay) + " " + bridge(before, after, eitherWay),
+                judgement.reason(conclusion)));
+    }
+
+    private String barred(Conclusion.MayNotFollow conclusion, boolean eitherWay) {
+        Eluent before = conclusion.before();
+        Eluent after = conclusion.after();
+        if (eitherWay && doNotMix(before, after)) {
+            return before + " and " + after + " do not mix: neither may directly follow the other.";
+        }
+        String why = judgement.reason(conclusion).arguments().stream()
+                .map(Reason.Argument::because)
+                .distinct()
+                .collect(Collectors.joining(" "));
+        return eitherWay
+                ? "Of " + before + " and " + after + " neither may directly follow the other. " + why
+                : after + " may not directly follow " + before + ". " + why;
+    }
+
+    private boolean doNotMix(Eluent one, Eluent other) {
+        return judgement.miscibility().parting(one, other).isPresent();
+    }
+
+    private Set<String> rulesAgainst(Eluent before, Eluent after) {
+        Conclusion.MayNotFollow conclusion = new Conclusion.MayNotFollow(before, after);
+        return judgement.holds(conclusion)
+                ? judgement.reason(conclusion).arguments().stream()
+                        .map(Reason.Argument::ruleId)
+                        .collect(Collectors.toSet())
+                : Set.of();
+    }
+
+    private String bridge(Eluent before, Eluent after, boolean eitherWay) {
         List<String> bridges = judgement.miscibility().between(before, after).stream()
                 .filter(bridge ->
                         judgement.judged().shelf().bottleOf(Eluent.neat(bridge)).isPresent())
                 .filter(bridge -> !judgement.holds(new Conclusion.Fitness(Eluent.neat(bridge), Fit.UNFIT)))
+                .filter(bridge -> mayGoBetween(before, Eluent.neat(bridge), after)
+                        && (!eitherWay || mayGoBetween(after, Eluent.neat(bridge), before)))
                 .map(Solvent::name)
                 .toList();
-        String between = bridges.isEmpty()
-                ? "Nothing on the shelf mixes with both."
-                : "Between them goes about one column volume of " + String.join(" or ", bridges)
-                        + ", which mixes with both; it may move dyes, so run a strip in it first.";
-        lines.add(new PlanLine(
-                "unmixed-" + Words.slug(before.name()) + "-" + Words.slug(after.name()),
-                Section.FITNESS,
-                before + " and " + after + " do not mix: neither may directly follow the other. " + between,
-                judgement.reason(conclusion)));
+        if (bridges.isEmpty()) {
+            return doNotMix(before, after)
+                    ? "Nothing on the shelf mixes with both."
+                    : "Nothing on the shelf is listed to go between them.";
+        }
+        return "Between them goes about one column volume of " + String.join(" or ", bridges)
+                + ", which mixes with both; it may move dyes, so run a strip in it first.";
+    }
+
+    private boolean mayGoBetween(Eluent before, Eluent bridge, Eluent after) {
+        return !judgement.holds(new Conclusion.MayNotFollow(before, bridge))
+                && !judgement.holds(new Conclusion.MayNotFollow(bridge, after));
     }
 }

@@ -20,7 +20,7 @@ record Supply(Judgement judgement) {
                 : OptionalDouble.of(route.elution().poured().get(step) * columnVolume.getAsDouble());
     }
 
-    /** How much the bottles give, in column volumes; empty where the column's size or an amount is not known. */
+    /** The most that the bottles can give, in column volumes; empty where the column's size or every amount is unknown. */
     OptionalDouble heldColumnVolumes(Eluent eluent) {
         OptionalDouble columnVolume = judgement.judged().column().columnVolumeMillilitres();
         OptionalDouble held = heldMillilitres(eluent);

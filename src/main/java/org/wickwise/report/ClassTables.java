@@ -16,6 +16,7 @@ import org.wickwise.strip.RetardationFactor;
 import org.wickwise.strip.Spot;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
+import org.wickwise.text.Cells;
 import org.wickwise.text.Numbers;
 
 /**
@@ -24,7 +25,6 @@ import org.wickwise.text.Numbers;
  */
 public final class ClassTables {
 
-    private static final String LIKE_A_FORMULA = "=+-@";
     private static final int DECIMALS = 4;
 
     private ClassTables() {}
@@ -38,10 +38,10 @@ public final class ClassTables {
                         .get())) {
             for (GroupRow row : summary.groups()) {
                 table.printRecord(
-                        guarded(row.group()),
+                        Cells.guarded(row.group()),
                         row.standing().words(),
-                        guarded(row.way()),
-                        guarded(row.toRun()),
+                        Cells.guarded(row.way()),
+                        Cells.guarded(row.toRun()),
                         row.leftOut());
             }
         }
@@ -66,16 +66,16 @@ public final class ClassTables {
                         .get())) {
             for (PooledRow row : summary.pooled()) {
                 table.printRecord(
-                        row.eluent(),
-                        row.phase(),
-                        guarded(row.dye()),
+                        Cells.guarded(row.eluent()),
+                        Cells.guarded(row.phase()),
+                        Cells.guarded(row.dye()),
                         row.groups(),
                         Numbers.fixed(row.mean(), DECIMALS),
                         Numbers.fixed(row.uncertainty(), DECIMALS),
                         Numbers.fixed(row.median(), DECIMALS),
                         Numbers.fixed(row.between(), DECIMALS),
                         Numbers.fixed(row.own(), DECIMALS),
-                        guarded(String.join("; ", row.farOut())));
+                        Cells.guarded(String.join("; ", row.farOut())));
             }
         }
     }
@@ -123,20 +123,20 @@ public final class ClassTables {
         private void add(String group, Judgement judgement, Strip strip, Spot spot, Dye dye) throws IOException {
             Optional<RetardationFactor> factor = judgement.retardationFactor(strip, dye);
             table.printRecord(
-                    guarded(group),
-                    strip.eluent().name(),
-                    strip.phase().name(),
+                    Cells.guarded(group),
+                    Cells.guarded(strip.eluent().name()),
+                    Cells.guarded(strip.phase().name()),
                     strip.replicate(),
                     strip.frontMillimetres().isPresent()
                             ? Numbers.plain(strip.frontMillimetres().getAsDouble(), DECIMALS)
                             : "",
-                    guarded(dye.name()),
+                    Cells.guarded(dye.name()),
                     spot.position().words(),
                     factor.map(found -> Numbers.fixed(found.value(), DECIMALS)).orElse(""),
                     factor.map(found -> Numbers.fixed(found.uncertainty(), DECIMALS))
                             .orElse(""),
                     verdict(judgement, strip),
-                    guarded(strip.place().file()),
+                    Cells.guarded(strip.place().file()),
                     strip.place().line());
         }
 
@@ -147,10 +147,5 @@ public final class ClassTables {
                     .findFirst()
                     .orElse("");
         }
-    }
-
-    private static String guarded(String cell) {
-        boolean formula = !cell.isEmpty() && LIKE_A_FORMULA.indexOf(cell.charAt(0)) >= 0;
-        return formula ? "'" + cell : cell;
     }
 }

@@ -10,6 +10,8 @@ final class Drawing {
     /** A white rim that keeps words readable where a line passes behind them. */
     static final String HALO = "paint-order=\"stroke\" stroke=\"#ffffff\" stroke-width=\"3\"";
 
+    private static final double BETWEEN_LINES = 4;
+
     private final StringBuilder marks = new StringBuilder();
 
     /** Opens a group; what is drawn until it is closed belongs to it. */
@@ -56,6 +58,14 @@ final class Drawing {
         for (int i = 0; i < lines.size(); i++) {
             text(x, y + i * lineHeight, style, lines.get(i));
         }
+    }
+
+    /** Words broken at a width, the first line at y; gives the y of what follows. */
+    double paragraph(double x, double y, double width, double fontSize, String style, String words) {
+        double lineHeight = fontSize + BETWEEN_LINES;
+        List<String> lines = Lettering.wrapped(words, width, fontSize);
+        texts(x, y, lineHeight, style, lines);
+        return y + lines.size() * lineHeight;
     }
 
     /** What was drawn apart, on top of what is here. */

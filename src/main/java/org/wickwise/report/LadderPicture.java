@@ -1,11 +1,9 @@
 package org.wickwise.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.TreeSet;
-import org.apache.commons.text.StringEscapeUtils;
+import java.util.stream.Collectors;
 import org.wickwise.substance.Bottle;
 import org.wickwise.substance.ShelfLadder;
 import org.wickwise.substance.ShelfLadder.Rung;
@@ -13,162 +11,212 @@ import org.wickwise.substance.SolventData;
 import org.wickwise.text.Numbers;
 
 /**
- * A shelf's ladder as an SVG picture that says the same in black and white: the rails carry the scale, each bottle is a
- * rung at its value, and letters mark its kinds of harm.
+ * A shelf's ladder as an SVG picture: the rails carry the scale, each bottle is a rung at its value, and letters mark its
+ * kinds of harm. It needs no colour.
  */
 public final class LadderPicture {
 
-    private static final int WIDTH = 720;
-    private static final int TOP = 90;
-    private static final int LEFT_RAIL = 110;
-    private static final int RIGHT_RAIL = 170;
-    private static final int LABEL = 235;
-    private static final int LINE = 22;
-    private static final int LEAST_HEIGHT = 300;
-
-    /** One letter for each kind of harm, explained in the picture. */
-    private static final Map<String, String> LETTER =
-            Map.of("burns", "F", "toxic", "T", "harms with time", "L", "skin or eyes", "S", "life in waters", "W");
+    private static final double WIDTH = 720;
+    private static final double MARGIN = 20;
+    private static final double TOP = 90;
+    private static final double LEFT_RAIL = 110;
+    private static final double RIGHT_RAIL = 170;
+    private static final double NAMES = 235;
+    private static final double LETTERS = 465;
+    private static final double VALUES = 555;
+    private static final double WIDEST_NAME = LETTERS - NAMES - 10;
+    private static final double RAIL_ENDS = 12;
+    private static final double FONT = 12;
+    private static final double LINE = 15;
+    private static final double BETWEEN_NAMES = 7;
+    private static final double LEAST_HEIGHT = 300;
+    private static final double LEAST_TICK_DISTANCE = 40;
+    private static final double ROUNDING = 1e-9;
+    private static final double TO_BASELINE = 4;
+    private static final String BLACK = "stroke=\"#000000\"";
 
     private static final String OTHER_ORDER =
-            "* another scale (polarity index, dielectric constant) would order it otherwise; `shelf` in words says which";
+            "* another scale would order it otherwise; `shelf` without `--as svg` says which";
 
-    private LadderPicture() {}
+    private final ShelfLadder ladder;
+    private final SolventData data;
+
+    /** The strongest first, as they stand from top to bottom. */
+    private final List<Rung> rungs;
+
+    private final double height;
+    private final Drawing drawing = new Drawing();
+    private double y;
+
+    private LadderPicture(ShelfLadder ladder, SolventData data) {
+        this.ladder = ladder;
+        this.data = data;
+        this.rungs = new ArrayList<>(ladder.rungs());
+        Collections.reverse(rungs);
+        double names = rungs.stream().mapToDouble(rung -> room(name(rung))).sum();
+        this.height = Math.max(LEAST_HEIGHT, names - 2 * RAIL_ENDS);
+    }
 
     public static String of(ShelfLadder ladder, SolventData data) {
-        List<Rung> rungs = ladder.rungs();
-        int height = Math.max(LEAST_HEIGHT, rungs.size() * LINE);
-        int below = TOP + height + 40;
-        int total = below + LINE * (4 + (ladder.unranked().size() + 2) / 3);
-        StringBuilder svg = new StringBuilder();
-        svg.append(
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + WIDTH + " " + total + "\" width=\"" + WIDTH
-                        + "\" height=\"" + total
-                        + "\" font-family=\"sans-serif\" font-size=\"13\" role=\"img\" aria-label=\"Ladder of solvents for "
-                        + escaped(ladder.phase().name()) + "\">\n");
-        svg.append("<rect width=\"" + WIDTH + "\" height=\"" + total + "\" fill=\"#ffffff\"/>\n");
-        text(
-                svg,
-                20,
-                28,
-                "font-size=\"17\" font-weight=\"bold\"",
-                "Ladder for " + ladder.phase().name());
-        text(svg, 20, 50, "", "scale: " + ladder.scale().property() + "; strongest at the top");
-        rails(svg, height);
-        ticks(svg, ladder, height);
-        int[] labels = labelHeights(ladder, height);
-        for (int i = 0; i < rungs.size(); i++) {
-            rung(svg, rungs.get(i), y(ladder, rungs.get(i).height(), height), labels[i], data);
-        }
-        footer(svg, ladder, below);
-        return svg.append("</svg>\n").toString();
+        return new LadderPicture(ladder, data).picture();
     }
 
-    private static void rails(StringBuilder svg, int height) {
-        for (int x : List.of(LEFT_RAIL, RIGHT_RAIL)) {
-            svg.append("<line x1=\"" + x + "\" x2=\"" + x + "\" y1=\"" + (TOP - 12) + "\" y2=\"" + (TOP + height + 12)
-                    + "\" stroke=\"#000000\" stroke-width=\"3\"/>\n");
+    private String picture() {
+        drawing.text(MARGIN, 28, "font-size=\"17\" font-weight=\"bold\"", title());
+        drawing.text(MARGIN, 50, "", "scale: " + ladder.scale().property() + "; strongest at the top");
+        y = TOP;
+        if (rungs.isEmpty()) {
+            paragraph("No bottle of this shelf has a place on it.");
+        } else {
+            rails();
+            ticks();
+            rungs();
+            y = TOP + height + 40;
+        }
+        paragraph(Hazards.legend());
+        if (rungs.stream().anyMatch(LadderPicture::isQuestioned)) {
+            paragraph(OTHER_ORDER);
+        }
+        unranked();
+        return drawing.page("ladder", WIDTH, y, title(), inWords());
+    }
+
+    private String title() {
+        return "Ladder for " + ladder.phase().name();
+    }
+
+    private void rails() {
+        for (double x : List.of(LEFT_RAIL, RIGHT_RAIL)) {
+            drawing.line(x, TOP - RAIL_ENDS, x, TOP + height + RAIL_ENDS, BLACK + " stroke-width=\"3\"");
         }
     }
 
-    private static void ticks(StringBuilder svg, ShelfLadder ladder, int height) {
-        int steps = 5;
-        for (int i = 0; i <= steps; i++) {
-            double value = weakest(ladder) + (strongest(ladder) - weakest(ladder)) * i / steps;
-            String at = Numbers.fixed(y(ladder, value, height), 1);
-            svg.append("<line x1=\"" + (LEFT_RAIL - 8) + "\" x2=\"" + LEFT_RAIL + "\" y1=\"" + at + "\" y2=\"" + at
-                    + "\" stroke=\"#000000\"/>\n");
-            svg.append("<text x=\"" + (LEFT_RAIL - 14) + "\" y=\"" + Numbers.fixed(y(ladder, value, height) + 4, 1)
-                    + "\" text-anchor=\"end\">" + Numbers.plain(value, 2) + "</text>\n");
-        }
-    }
-
-    private static void rung(StringBuilder svg, Rung rung, double at, int labelAt, SolventData data) {
-        boolean banned = rung.bottle().banned().isPresent();
-        boolean questioned = !rung.differences().isEmpty();
-        String y = Numbers.fixed(at, 1);
-        svg.append("<line x1=\"" + LEFT_RAIL + "\" x2=\"" + RIGHT_RAIL + "\" y1=\"" + y + "\" y2=\"" + y
-                + "\" stroke=\"#1f3f6e\" stroke-width=\"5\"" + (banned ? " stroke-dasharray=\"6 5\"" : "") + "/>\n");
-        svg.append("<path d=\"M" + (RIGHT_RAIL + 4) + " " + y + " L" + (LABEL - 30) + " " + labelAt + " H" + (LABEL - 6)
-                + "\" fill=\"none\" stroke=\"#777777\"/>\n");
-        String name = rung.bottle().name() + (questioned ? " *" : "") + (banned ? " (banned)" : "");
-        text(svg, LABEL, labelAt + 4, banned ? "text-decoration=\"line-through\"" : "", name);
-        text(svg, LABEL + 230, labelAt + 4, "font-weight=\"bold\"", letters(rung.bottle(), data));
-        text(svg, LABEL + 320, labelAt + 4, "fill=\"#444444\"", rung.value().shown());
-    }
-
-    private static String letters(Bottle bottle, SolventData data) {
-        TreeSet<String> letters = new TreeSet<>();
-        bottle.contents().parts().get(0).solvent().value("hazard codes").stream()
-                .flatMap(value -> value.texts().stream())
-                .flatMap(code -> data.hazard(code).stream())
-                .map(statement -> LETTER.getOrDefault(statement.group(), "?"))
-                .forEach(letters::add);
-        return String.join(" ", letters);
-    }
-
-    private static void footer(StringBuilder svg, ShelfLadder ladder, int below) {
-        text(svg, 20, below, "", "F burns; T toxic; L harms with time; S hurts skin or eyes; W harms life in waters");
-        if (ladder.rungs().stream().anyMatch(rung -> !rung.differences().isEmpty())) {
-            text(svg, 20, below + LINE, "", OTHER_ORDER);
-        }
-        if (!ladder.unranked().isEmpty()) {
-            text(svg, 20, below + 2 * LINE, "font-weight=\"bold\"", "Not on this ladder:");
-            List<String> names = ladder.unranked().stream().map(Bottle::name).toList();
-            for (int i = 0; i < names.size(); i++) {
-                text(svg, 20 + 230 * (i % 3), below + (3 + i / 3) * LINE, "", names.get(i));
+    /** Round values along the left rail; the value itself where all bottles have the same. */
+    private void ticks() {
+        drawing.open("class=\"ticks\"");
+        double least = Math.min(strongest(), weakest());
+        double most = Math.max(strongest(), weakest());
+        if (least == most) {
+            tick(least, rungs.get(0).value().shown());
+        } else {
+            RoundStep step = RoundStep.atLeast((most - least) * LEAST_TICK_DISTANCE / height);
+            long first = (long) Math.ceil(least / step.size() - ROUNDING);
+            for (long i = first; i <= most / step.size() + ROUNDING; i++) {
+                tick(i * step.size(), Numbers.plain(i * step.size(), step.decimals()));
             }
         }
+        drawing.close();
     }
 
-    /** Labels keep their order and a line's distance; each is drawn as near to its rung as that allows. */
-    private static int[] labelHeights(ShelfLadder ladder, int height) {
-        List<Rung> rungs = ladder.rungs();
-        List<Integer> heights = new ArrayList<>();
-        int lowest = TOP + height;
-        for (Rung rung : rungs) {
-            lowest = Math.min(lowest, (int) Math.round(y(ladder, rung.height(), height)));
-            heights.add(lowest);
-            lowest -= LINE;
+    private void tick(double value, String label) {
+        drawing.line(LEFT_RAIL - 8, y(value), LEFT_RAIL, y(value), BLACK);
+        drawing.text(LEFT_RAIL - 14, y(value) + TO_BASELINE, "text-anchor=\"end\"", label);
+    }
+
+    /** Names keep the order of their rungs; each stands as near to its own as the others allow. */
+    private void rungs() {
+        double[] middles = Spread.apart(
+                rungs.stream().mapToDouble(rung -> y(rung.height())).toArray(),
+                rungs.stream().mapToDouble(rung -> room(name(rung))).toArray(),
+                TOP - RAIL_ENDS,
+                TOP + height + RAIL_ENDS);
+        for (int i = 0; i < rungs.size(); i++) {
+            rung(rungs.get(i), middles[i]);
         }
-        int overflow = heights.isEmpty() ? 0 : Math.max(0, TOP - heights.get(heights.size() - 1));
-        int[] settled = new int[heights.size()];
-        int least = TOP;
-        for (int i = heights.size() - 1; i >= 0; i--) {
-            settled[i] = overflow == 0 ? heights.get(i) : Math.max(least, heights.get(i));
-            least = settled[i] + LINE;
+    }
+
+    private void rung(Rung rung, double middle) {
+        Bottle bottle = rung.bottle();
+        double at = y(rung.height());
+        String dashes = isBanned(bottle) ? " stroke-dasharray=\"6 5\"" : "";
+        drawing.open("class=\"rung\"");
+        drawing.meaning(bottle.name());
+        drawing.line(LEFT_RAIL, at, RIGHT_RAIL, at, BLACK + " stroke-width=\"5\"" + dashes);
+        drawing.close();
+        drawing.path(
+                "M" + Drawing.number(RIGHT_RAIL + 4) + " " + Drawing.number(at) + " L" + Drawing.number(NAMES - 30)
+                        + " " + Drawing.number(middle) + " H" + Drawing.number(NAMES - 6),
+                "fill=\"none\" stroke=\"#777777\"");
+        bottle(bottle, name(rung), middle);
+        drawing.text(VALUES, middle + TO_BASELINE, "", rung.value().shown());
+    }
+
+    /** The name of a bottle and the letters of its harms, both around this height. */
+    private void bottle(Bottle bottle, List<String> name, double middle) {
+        double first = middle + TO_BASELINE - (name.size() - 1) * LINE / 2;
+        drawing.texts(NAMES, first, LINE, isBanned(bottle) ? "text-decoration=\"line-through\"" : "", name);
+        drawing.text(LETTERS, middle + TO_BASELINE, "font-weight=\"bold\"", Hazards.letters(bottle.contents(), data));
+    }
+
+    private void unranked() {
+        if (ladder.unranked().isEmpty()) {
+            return;
         }
-        return settled;
+        y += LINE;
+        drawing.text(MARGIN, y, "font-weight=\"bold\"", "Not on this ladder:");
+        y -= TO_BASELINE + room(List.of("")) / 2;
+        for (Bottle bottle : ladder.unranked()) {
+            List<String> name = wrapped(bottle, "");
+            bottle(bottle, name, y + room(name) / 2);
+            y += room(name);
+        }
+        y += LINE;
     }
 
-    private static double weakest(ShelfLadder ladder) {
-        return ladder.rungs().isEmpty() ? 0 : ladder.rungs().get(0).height();
+    private static List<String> name(Rung rung) {
+        return wrapped(rung.bottle(), isQuestioned(rung) ? " *" : "");
     }
 
-    private static double strongest(ShelfLadder ladder) {
-        return ladder.rungs().isEmpty()
-                ? 1
-                : ladder.rungs().get(ladder.rungs().size() - 1).height();
+    private static List<String> wrapped(Bottle bottle, String mark) {
+        return Lettering.wrapped(bottle.name() + mark + (isBanned(bottle) ? " (banned)" : ""), WIDEST_NAME, FONT);
     }
 
-    private static double y(ShelfLadder ladder, double value, int height) {
-        double span = strongest(ladder) - weakest(ladder);
-        double share = span == 0 ? 0.5 : (value - weakest(ladder)) / span;
+    private static boolean isBanned(Bottle bottle) {
+        return bottle.banned().isPresent();
+    }
+
+    private static boolean isQuestioned(Rung rung) {
+        return !rung.differences().isEmpty();
+    }
+
+    /** The height that a name takes. */
+    private static double room(List<String> name) {
+        return name.size() * LINE + BETWEEN_NAMES;
+    }
+
+    private double strongest() {
+        return rungs.get(0).height();
+    }
+
+    private double weakest() {
+        return rungs.get(rungs.size() - 1).height();
+    }
+
+    private double y(double value) {
+        double span = strongest() - weakest();
+        double share = span == 0 ? 0.5 : (value - weakest()) / span;
         return TOP + height * (1 - share);
     }
 
-    private static void text(StringBuilder svg, int x, int y, String style, String words) {
-        svg.append(String.format(
-                        Locale.ROOT,
-                        "<text x=\"%d\" y=\"%d\"%s>%s</text>%n",
-                        x,
-                        y,
-                        style.isEmpty() ? "" : " " + style,
-                        escaped(words))
-                .replace("\r\n", "\n"));
+    /** The picture in sentences, for readers who cannot see it. */
+    private String inWords() {
+        String ranked = ladder.rungs().stream()
+                .map(rung -> inWords(rung.bottle(), " " + rung.value().shown()))
+                .collect(Collectors.joining("; "));
+        String unranked =
+                ladder.unranked().stream().map(bottle -> inWords(bottle, "")).collect(Collectors.joining("; "));
+        return (ranked.isEmpty() ? "" : "Weakest first: " + ranked + ". ")
+                + (unranked.isEmpty() ? "" : "Not on this ladder: " + unranked + ". ")
+                + Hazards.legend() + ".";
     }
 
-    private static String escaped(String words) {
-        return StringEscapeUtils.escapeXml10(words);
+    private String inWords(Bottle bottle, String value) {
+        String letters = Hazards.letters(bottle.contents(), data);
+        return bottle.name() + value + (isBanned(bottle) ? ", banned" : "") + (letters.isEmpty() ? "" : ", " + letters);
+    }
+
+    /** Lines across the picture; moves on below them. */
+    private void paragraph(String words) {
+        y = drawing.paragraph(MARGIN, y, WIDTH - 2 * MARGIN, FONT, "", words) + BETWEEN_NAMES;
     }
 }

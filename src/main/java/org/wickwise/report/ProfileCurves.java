@@ -1,6 +1,7 @@
 package org.wickwise.report;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,14 @@ final class ProfileCurves {
                 .toList();
         this.volumes = volumes;
         this.namesFit = namesFit();
+    }
+
+    /** Where the last of the curves has come down, in the unit of the bands; there has to be one. */
+    static double end(Collection<Band> bands) {
+        return bands.stream()
+                .mapToDouble(band -> band.middleMillilitres() + SIGMAS_DRAWN * band.sigmaMillilitres())
+                .max()
+                .orElseThrow();
     }
 
     /** Whether every name has room near its own peak. */

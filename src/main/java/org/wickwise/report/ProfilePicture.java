@@ -12,6 +12,7 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.Route;
 import org.wickwise.plan.Step;
 import org.wickwise.reason.Reason;
+import org.wickwise.report.VolumePage.Bar;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -23,39 +24,24 @@ import org.wickwise.text.Words;
  */
 public final class ProfilePicture {
 
-    private static final double WIDTH = 900;
-    private static final double MARGIN = 20;
-    private static final double LEFT = 50;
-    private static final double RIGHT = WIDTH - 30;
-    private static final double PLOT_HEIGHT = 220;
-    private static final double AXIS_HEIGHT = 62;
-    private static final double FONT = 12;
-    private static final double LINE = 15;
-    private static final double BAR_TO_NEXT = 20;
-    private static final double SAMPLE = 34;
-    private static final double SIGMAS_SHOWN = 4;
+    private static final Bar KEPT = new Bar("kept", 8, "fill=\"#000000\"");
 
     private final Plan plan;
     private final Elution elution;
     private final Column column;
     private final List<Step> steps;
+    private final VolumePage page;
     private final VolumeAxis volumes;
     private final ProfileCurves curves;
-    private final Drawing drawing = new Drawing();
-    private final Drawing lanes = new Drawing();
-    private double y = MARGIN + FONT;
 
     private ProfilePicture(Plan plan) {
         this.plan = plan;
         this.elution = plan.elution().orElseThrow();
         this.column = plan.judged().column();
         this.steps = plan.route().map(Route::steps).orElseThrow();
-        double lastBand = elution.bands().values().stream()
-                .mapToDouble(band -> band.middleMillilitres() + SIGMAS_SHOWN * band.sigmaMillilitres())
-                .max()
-                .orElseThrow();
-        double last = Math.max(lastBand, elution.pouredBefore(steps.size()));
-        this.volumes = new VolumeAxis(LEFT, RIGHT, last, column.columnVolumeMillilitres());
+        double last = Math.max(ProfileCurves.end(elution.bands().values()), elution.pouredBefore(steps.size()));
+        this.page = new VolumePage(last, column.columnVolumeMillilitres());
+        this.volumes = page.volumes();
         this.curves = new ProfileCurves(elution.bands(), volumes);
     }
 
@@ -90,47 +76,33 @@ public final class ProfilePicture {
 
     private String picture() {
         heading();
-        double topOfSteps = y;
         steps();
-        double top = y + curves.namesHeight();
-        double axis = top + PLOT_HEIGHT;
-        changes(topOfSteps, axis);
-        curves.draw(drawing, top, axis);
-        y = axis + AXIS_HEIGHT;
+        double axis = page.plot(curves);
+        curves.draw(page.drawing(), axis - VolumePage.PLOT_HEIGHT, axis);
         kept();
-        drawing.add(lanes);
+        page.layLanes();
         notes();
-        return drawing.page(
-                "profile",
-                WIDTH,
-                y + MARGIN,
-                "Predicted elution profile: " + plan.judged().title(),
-                inWords());
+        return page.page(
+                "profile", "Predicted elution profile: " + plan.judged().title(), inWords());
     }
 
     private void heading() {
-        paragraph(plan.judged().title(), 17, "font-size=\"17\" font-weight=\"bold\"");
-        paragraph("Predicted elution profile: estimated from the strips, not seen on a column.", FONT, "");
+        page.title(plan.judged().title());
+        page.paragraph("Predicted elution profile: estimated from the strips, not seen on a column.");
         String packing = plan.packing().map(Eluent::name).orElseThrow();
         String one = column.columnVolumeMillilitres().isPresent()
                 ? "One column volume is about "
                         + Numbers.poured(column.columnVolumeMillilitres().getAsDouble()) + " mL."
                 : "The size of the column is not known, so volumes are column volumes.";
-        paragraph("Column of " + column.phaseName() + ", packed with " + packing + ". " + one, FONT, "");
-        y += LINE;
+        page.paragraph("Column of " + column.phaseName() + ", packed with " + packing + ". " + one);
+        page.space(VolumePage.LINE);
     }
 
     /** Each eluent over the volume for which it is poured. */
     private void steps() {
         for (int i = 0; i < steps.size(); i++) {
             double before = elution.pouredBefore(i);
-            lane(
-                    "step-lane",
-                    pouring(i),
-                    Optional.empty(),
-                    before,
-                    before + elution.poured().get(i),
-                    2);
+            page.step(pouring(i), before, before + elution.poured().get(i));
         }
     }
 
@@ -140,18 +112,11 @@ public final class ProfilePicture {
                 + volumes.volume(elution.poured().get(step)) + (guess ? " (a guess, not measured)" : "");
     }
 
-    private void changes(double topOfSteps, double axis) {
-        for (int i = 0; i < steps.size(); i++) {
-            double x = volumes.x(elution.pouredBefore(i));
-            drawing.line(x, topOfSteps, x, axis, "class=\"step\" stroke=\"#777777\"");
-        }
-    }
-
     private void kept() {
-        drawing.text(MARGIN, y, "font-weight=\"bold\"", "Keep");
-        y += LINE + 4;
+        page.heading("Keep");
         for (Flask kept : flasks()) {
-            lane("kept", keeping(kept), Optional.of(kept.dyes().get(0)), kept.from(), kept.to(), 8);
+            Dye first = kept.dyes().get(0);
+            page.lane(keeping(kept), Optional.of(curves.style(first)), kept.from(), kept.to(), KEPT);
         }
     }
 
@@ -179,37 +144,14 @@ public final class ProfilePicture {
         return "";
     }
 
-    /** Words over a bar; words that would run out of the picture begin further left. */
-    private void lane(String kind, String words, Optional<Dye> curve, double from, double to, double thickness) {
-        double indent = curve.isPresent() ? SAMPLE : 4;
-        List<String> lines = Lettering.wrapped(words, RIGHT - LEFT - indent, FONT);
-        double widest = lines.stream()
-                .mapToDouble(line -> Lettering.width(line, FONT))
-                .max()
-                .orElse(0);
-        double x = Math.max(LEFT, Math.min(volumes.x(from), RIGHT - widest - indent));
-        curve.ifPresent(dye -> lanes.line(x, y - 4, x + SAMPLE - 6, y - 4, curves.style(dye)));
-        lanes.texts(x + indent, y, LINE, Drawing.HALO, lines);
-        y += (lines.size() - 1) * LINE + 6;
-        lanes.rectangle(
-                volumes.x(from),
-                y,
-                volumes.x(to) - volumes.x(from),
-                thickness,
-                "class=\"" + kind + "\" fill=\"#000000\"");
-        y += thickness + BAR_TO_NEXT;
-    }
-
     private void notes() {
-        y += 4;
+        page.space(4);
         if (!missing().isEmpty()) {
-            paragraph(missing(), FONT, "");
+            page.paragraph(missing());
         }
-        paragraph("Every curve holds the same amount of dye, whatever the mixture holds.", FONT, "");
-        paragraph(
-                "What to keep is reckoned for the wanted purity, every dye in the same amount; go by the colour in the end.",
-                FONT,
-                "");
+        page.paragraph("Every curve holds the same amount of dye, whatever the mixture holds.");
+        page.paragraph(
+                "What to keep is reckoned for the wanted purity, every dye in the same amount; go by the colour in the end.");
     }
 
     private String missing() {
@@ -234,12 +176,5 @@ public final class ProfilePicture {
 
     private static String names(List<Dye> dyes) {
         return Words.joined(dyes.stream().map(Dye::name).toList());
-    }
-
-    /** Lines across the picture; moves on below them. */
-    private void paragraph(String words, double fontSize, String style) {
-        List<String> lines = Lettering.wrapped(words, WIDTH - 2 * MARGIN, fontSize);
-        drawing.texts(MARGIN, y, fontSize + 4, style, lines);
-        y += lines.size() * (fontSize + 4);
     }
 }

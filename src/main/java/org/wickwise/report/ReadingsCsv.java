@@ -13,6 +13,7 @@ import org.wickwise.strip.Mishap;
 import org.wickwise.strip.Spot;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
+import org.wickwise.text.Cells;
 import org.wickwise.text.Numbers;
 
 /**
@@ -36,7 +37,6 @@ public final class ReadingsCsv {
         "file",
         "line"
     };
-    private static final String LIKE_A_FORMULA = "=+-@\t\r";
     private static final int DECIMALS_OF_RF = 4;
     private static final int DECIMALS_OF_MILLIMETRES = 2;
 
@@ -98,11 +98,11 @@ public final class ReadingsCsv {
             Entry entry, Strip strip, String dyes, String travel, String retardation, String remarks, int line) {
         return List.of(
                 entry.date().toString(),
-                safe(entry.group().orElse("")),
-                safe(entry.strips().mixture()),
-                safe(dyes),
-                safe(strip.eluent().name()),
-                safe(strip.phase().name()),
+                Cells.guarded(entry.group().orElse("")),
+                Cells.guarded(entry.strips().mixture()),
+                Cells.guarded(dyes),
+                Cells.guarded(strip.eluent().name()),
+                Cells.guarded(strip.phase().name()),
                 String.valueOf(strip.replicate()),
                 strip.frontMillimetres().isPresent()
                         ? Numbers.plain(strip.frontMillimetres().getAsDouble(), DECIMALS_OF_MILLIMETRES)
@@ -110,7 +110,7 @@ public final class ReadingsCsv {
                 travel,
                 retardation,
                 remarks,
-                safe(entry.place().file()),
+                Cells.guarded(entry.place().file()),
                 String.valueOf(line));
     }
 
@@ -127,9 +127,5 @@ public final class ReadingsCsv {
         }
         strip.mishaps().stream().map(Mishap::word).sorted().forEach(remarks::add);
         return String.join("; ", remarks);
-    }
-
-    private static String safe(String cell) {
-        return !cell.isEmpty() && LIKE_A_FORMULA.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
     }
 }

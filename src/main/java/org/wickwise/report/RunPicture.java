@@ -11,6 +11,7 @@ import org.wickwise.notebook.DyeOutcome;
 import org.wickwise.notebook.Fraction;
 import org.wickwise.notebook.Poured;
 import org.wickwise.notebook.RunOutcome;
+import org.wickwise.report.VolumePage.Bar;
 import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
@@ -21,18 +22,7 @@ import org.wickwise.text.Words;
  */
 public final class RunPicture {
 
-    private static final double WIDTH = 900;
-    private static final double MARGIN = 20;
-    private static final double LEFT = 50;
-    private static final double RIGHT = WIDTH - 30;
-    private static final double PLOT_HEIGHT = 220;
-    private static final double AXIS_HEIGHT = 62;
-    private static final double FONT = 12;
-    private static final double LINE = 15;
-    private static final double TITLE_FONT = 17;
     private static final double LANE = 8;
-    private static final double BAR_TO_NEXT = 20;
-    private static final double SIGMAS_SHOWN = 4;
     private static final double PEAK_OF_A_UNIT_BAND = 1 / Math.sqrt(2 * Math.PI);
 
     /** One for each of the dyes a mixture can have; told apart on white and from their neighbours. */
@@ -42,10 +32,9 @@ public final class RunPicture {
     private final RunOutcome outcome;
     private final double columnVolume;
     private final Map<Dye, Band> expected = new LinkedHashMap<>();
+    private final VolumePage page;
     private final VolumeAxis volumes;
     private final ProfileCurves curves;
-    private final Drawing drawing = new Drawing();
-    private double y = MARGIN + FONT;
 
     private RunPicture(RunOutcome outcome) {
         this.outcome = outcome;
@@ -58,13 +47,11 @@ public final class RunPicture {
                                     predicted.band().middleMillilitres() / columnVolume,
                                     predicted.band().sigmaMillilitres() / columnVolume)));
         }
-        double lastBand = expected.values().stream()
-                .mapToDouble(band -> band.middleMillilitres() + SIGMAS_SHOWN * band.sigmaMillilitres())
-                .max()
-                .orElseThrow();
         double ran =
                 Math.max(outcome.run().collectedMillilitres(), outcome.run().pouredMillilitres());
-        this.volumes = new VolumeAxis(LEFT, RIGHT, Math.max(lastBand, ran / columnVolume), outcome.columnVolume());
+        double last = Math.max(ProfileCurves.end(expected.values()), ran / columnVolume);
+        this.page = new VolumePage(last, outcome.columnVolume());
+        this.volumes = page.volumes();
         this.curves = new ProfileCurves(expected, volumes);
     }
 
@@ -87,68 +74,50 @@ public final class RunPicture {
     }
 
     private String picture() {
-        paragraph(outcome.written().title(), TITLE_FONT, "font-size=\"17\" font-weight=\"bold\"");
-        paragraph(
-                "Curves: expected from the strips for what was really poured. Bars: fractions as collected.", FONT, "");
-        y += LINE;
-        double topOfSteps = y;
+        page.title(outcome.written().title());
+        page.paragraph("Curves: expected from the strips for what was really poured. Bars: fractions as collected.");
+        page.space(VolumePage.LINE);
         steps();
-        double bars = highestBar();
-        double top = y + curves.namesHeight() + PLOT_HEIGHT * (bars - 1) / bars;
-        double axis = y + curves.namesHeight() + PLOT_HEIGHT;
-        for (int pour = 0; pour < outcome.run().poured().size(); pour++) {
-            double x = volumes.x(outcome.run().pouredBefore(pour) / columnVolume);
-            drawing.line(x, topOfSteps, x, axis, "class=\"step\" stroke=\"#777777\"");
-        }
-        bars(axis, (axis - top) / densityOfTheNarrowest());
-        curves.draw(drawing, top, axis);
-        y = axis + AXIS_HEIGHT;
-        drawing.text(MARGIN, y, "font-weight=\"bold\"", "Came");
-        y += LINE + 4;
-        outcome.inOrder().forEach(this::lane);
-        outcome.dyes().stream().filter(dye -> dye.observed().isEmpty()).forEach(this::lane);
-        paragraph(
+        double axis = page.plot(curves);
+        double plotted = VolumePage.PLOT_HEIGHT / highestBar();
+        bars(axis, plotted / densityOfTheNarrowest());
+        curves.draw(page.drawing(), axis - plotted, axis);
+        page.heading("Came");
+        outcome.inOrder().forEach(this::came);
+        outcome.dyes().stream().filter(dye -> dye.observed().isEmpty()).forEach(this::cameNowhere);
+        page.layLanes();
+        page.paragraph(
                 "A curve and the bars of its dye hold the same amount, whatever was loaded or stuck. Bars with a dashed edge were"
-                        + " seen and not read, and share their dye evenly by volume.",
-                FONT,
-                "");
-        return drawing.page(
-                "run",
-                WIDTH,
-                y + MARGIN,
-                "Finished column: " + outcome.written().title(),
-                inWords());
+                        + " seen and not read, and share their dye evenly by volume.");
+        return page.page("run", "Finished column: " + outcome.written().title(), inWords());
     }
 
     private void steps() {
         for (int pour = 0; pour < outcome.run().poured().size(); pour++) {
             Poured poured = outcome.run().poured().get(pour);
             double from = outcome.run().pouredBefore(pour) / columnVolume;
-            lane(
-                    "step-lane",
+            page.step(
                     Numbers.plain(poured.millilitres(), 0) + " mL of " + poured.eluent(),
                     from,
-                    from + poured.millilitres() / columnVolume,
-                    2,
-                    "fill=\"#000000\"");
+                    from + poured.millilitres() / columnVolume);
         }
     }
 
-    /** One dye: from which to which fraction it came, and when it was expected. */
-    private void lane(DyeOutcome dye) {
-        if (dye.observed().isEmpty()) {
-            paragraph(words(dye), FONT, "");
-            y += LINE / 2;
-            return;
-        }
-        CollectedBand band = dye.observed().get();
-        lane(
-                "came",
+    /** From which to which fraction a dye came, and when it was expected. */
+    private void came(DyeOutcome dye) {
+        CollectedBand band = dye.observed().orElseThrow();
+        Bar bar = new Bar("came", LANE, "fill=\"" + grey(dye) + "\" stroke=\"#000000\"");
+        page.lane(
                 words(dye),
+                Optional.empty(),
                 band.fromMillilitres() / columnVolume,
                 band.toMillilitres() / columnVolume,
-                LANE,
-                "fill=\"" + grey(dye) + "\" stroke=\"#000000\"");
+                bar);
+    }
+
+    private void cameNowhere(DyeOutcome dye) {
+        page.paragraph(words(dye));
+        page.space(VolumePage.LINE / 2);
     }
 
     private String words(DyeOutcome dye) {
@@ -161,20 +130,6 @@ public final class RunPicture {
                         ", expected at " + Numbers.plain(predicted.band().middleMillilitres(), 0) + " mL")
                 .orElse(", not expected anywhere: no strip tells");
         return tag + Words.capital(dye.dye().name()) + came + was + (dye.stuck() ? "; still seen on the bed" : "");
-    }
-
-    private void lane(String kind, String words, double from, double to, double thickness, String style) {
-        List<String> lines = Lettering.wrapped(words, RIGHT - LEFT - 4, FONT);
-        double widest = lines.stream()
-                .mapToDouble(line -> Lettering.width(line, FONT))
-                .max()
-                .orElse(0);
-        double x = Math.max(LEFT, Math.min(volumes.x(from), RIGHT - widest - 4));
-        drawing.texts(x + 4, y, LINE, Drawing.HALO, lines);
-        y += (lines.size() - 1) * LINE + 6;
-        drawing.rectangle(
-                volumes.x(from), y, volumes.x(to) - volumes.x(from), thickness, "class=\"" + kind + "\" " + style);
-        y += thickness + BAR_TO_NEXT;
     }
 
     /** The share of a dye in a fraction over the fraction's width in column volumes. */
@@ -221,16 +176,17 @@ public final class RunPicture {
             double width = volumes.x(fraction.toMillilitres() / columnVolume) - left;
             for (DyeOutcome dye : there) {
                 double height = density(dye, fraction) * perDensity;
-                drawing.open("class=\"bar\"");
-                drawing.meaning(dye.dye() + ", fraction " + fraction.number());
-                drawing.rectangle(
-                        left + width * there.indexOf(dye) / there.size(),
-                        axis - height,
-                        width / there.size(),
-                        height,
-                        "fill=\"" + grey(dye) + "\" stroke=\"#555555\""
-                                + (dye.byAbsorbance() ? "" : " stroke-dasharray=\"3 2\""));
-                drawing.close();
+                page.drawing().open("class=\"bar\"");
+                page.drawing().meaning(dye.dye() + ", fraction " + fraction.number());
+                page.drawing()
+                        .rectangle(
+                                left + width * there.indexOf(dye) / there.size(),
+                                axis - height,
+                                width / there.size(),
+                                height,
+                                "fill=\"" + grey(dye) + "\" stroke=\"#555555\""
+                                        + (dye.byAbsorbance() ? "" : " stroke-dasharray=\"3 2\""));
+                page.drawing().close();
             }
         }
     }
@@ -242,12 +198,5 @@ public final class RunPicture {
     /** The picture in sentences, for readers who cannot see it. */
     private String inWords() {
         return outcome.dyes().stream().map(dye -> words(dye) + ".").collect(Collectors.joining(" "));
-    }
-
-    /** Lines across the picture; moves on below them. */
-    private void paragraph(String words, double fontSize, String style) {
-        List<String> lines = Lettering.wrapped(words, WIDTH - 2 * MARGIN, fontSize);
-        drawing.texts(MARGIN, y, fontSize + 4, style, lines);
-        y += lines.size() * (fontSize + 4);
     }
 }

@@ -2,11 +2,9 @@ package org.wickwise.report;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.text.WordUtils;
 import org.wickwise.substance.Bottle;
-import org.wickwise.substance.HazardStatement;
 import org.wickwise.substance.ShelfLadder;
 import org.wickwise.substance.ShelfLadder.Rung;
 import org.wickwise.substance.Solvent;
@@ -14,6 +12,7 @@ import org.wickwise.substance.SolventData;
 import org.wickwise.substance.StationaryPhase;
 import org.wickwise.substance.TableValue;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
 /** A shelf as a ladder, or one solvent with every value, as plain text. */
 public final class ShelfText {
@@ -46,7 +45,7 @@ public final class ShelfText {
                     .append(")")
                     .append(stock(rung.bottle()))
                     .append("\n");
-            text.append(wrapped(hazards(rung.bottle(), data), 2));
+            Hazards.inWords(rung.bottle().contents(), data).forEach(words -> text.append(wrapped(words, 2)));
             rung.differences()
                     .forEach(difference -> text.append(wrapped(
                             "By " + difference.scale() + " it would stand below "
@@ -55,8 +54,10 @@ public final class ShelfText {
         }
         if (!ladder.unranked().isEmpty()) {
             text.append("\n").append(heading.marked("Not on this ladder")).append("\n");
-            ladder.unranked()
-                    .forEach(bottle -> text.append(wrapped(bottle.name() + ": " + whyUnranked(bottle, ladder), 2)));
+            for (Bottle bottle : ladder.unranked()) {
+                text.append(wrapped(bottle.name() + ": " + whyUnranked(bottle, ladder), 2));
+                Hazards.inWords(bottle.contents(), data).forEach(words -> text.append(wrapped(words, 4)));
+            }
         }
         return text.toString();
     }
@@ -96,7 +97,7 @@ public final class ShelfText {
                 .append(solvent.family())
                 .append(solvent.also().isEmpty() ? "" : "; also " + String.join(", ", solvent.also()))
                 .append(")\n");
-        text.append(wrapped(hazardsOf(solvent, data), 0));
+        text.append(wrapped(Hazards.inWords(solvent, data), 0));
         for (Map.Entry<String, List<TableValue>> entry : solvent.values().entrySet()) {
             text.append("\n").append(heading.marked(entry.getKey())).append("\n");
             boolean inUse = entry.getValue().stream().anyMatch(TableValue::used);
@@ -139,21 +140,6 @@ public final class ShelfText {
         return amount + bottle.banned().map(reason -> ", BANNED: " + reason).orElse("");
     }
 
-    private static String hazards(Bottle bottle, SolventData data) {
-        return hazardsOf(bottle.contents().parts().get(0).solvent(), data);
-    }
-
-    private static String hazardsOf(Solvent solvent, SolventData data) {
-        Optional<TableValue> codes = solvent.value("hazard codes");
-        if (codes.isEmpty()) {
-            return "Hazards: not known here; read the safety data sheet.";
-        }
-        String words = codes.get().texts().stream()
-                .map(code -> data.hazard(code).map(HazardStatement::words).orElse(code))
-                .collect(Collectors.joining(", "));
-        return "Hazards: " + words + ".";
-    }
-
     private static String whyUnranked(Bottle bottle, ShelfLadder ladder) {
         if (bottle.isHouseholdBlend()) {
             return "a blend (" + bottle.contents() + "), somewhere between its parts" + stock(bottle);
@@ -170,7 +156,7 @@ public final class ShelfText {
 
     private static String some(List<String> names) {
         if (names.size() <= MOST_NAMED) {
-            return org.wickwise.text.Words.joined(names);
+            return Words.joined(names);
         }
         return String.join(", ", names.subList(0, MOST_NAMED)) + " and " + (names.size() - MOST_NAMED) + " more";
     }

@@ -218,8 +218,6 @@ public final class StripsPicture {
 
     /** Lines across the picture; moves on below them. */
     private void paragraph(String words, double fontSize, String style) {
-        List<String> lines = Lettering.wrapped(words, width - 2 * MARGIN, fontSize);
-        drawing.texts(MARGIN, y, fontSize + 4, style, lines);
-        y += lines.size() * (fontSize + 4);
+        y = drawing.paragraph(MARGIN, y, width - 2 * MARGIN, fontSize, style, words);
     }
 }

@@ -60,16 +60,10 @@ record VolumeAxis(double left, double right, double last, OptionalDouble columnV
     List<Tick> ticks() {
         double unit = columnVolumeMillilitres.orElse(1);
         double end = last * unit;
-        double least = end * LEAST_TICK_DISTANCE / (right - left);
-        int exponent = (int) Math.floor(Math.log10(least));
-        double step = List.of(1, 2, 5, 10).stream()
-                .mapToDouble(times -> times * Math.pow(10, exponent))
-                .filter(distance -> distance >= least)
-                .findFirst()
-                .orElse(Math.pow(10, exponent + 1.0));
+        RoundStep step = RoundStep.atLeast(end * LEAST_TICK_DISTANCE / (right - left));
         List<Tick> ticks = new ArrayList<>();
-        for (int i = 0; i * step <= end; i++) {
-            ticks.add(new Tick(x(i * step / unit), Numbers.plain(i * step, Math.max(0, -exponent))));
+        for (int i = 0; i * step.size() <= end; i++) {
+            ticks.add(new Tick(x(i * step.size() / unit), Numbers.plain(i * step.size(), step.decimals())));
         }
         return ticks;
     }

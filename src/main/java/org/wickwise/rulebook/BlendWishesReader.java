@@ -2,7 +2,6 @@ package org.wickwise.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,8 +32,8 @@ final class BlendWishesReader {
         Fields window = fields.node("wanted Rf")
                 .map(node -> Fields.ofNode(node, "the wanted Rf", WINDOW_KEYS, problems))
                 .orElseGet(() -> Fields.none(fields.place(), "the wanted Rf"));
-        double from = required(window, "from");
-        double to = required(window, "to");
+        double from = window.requiredNumber("from").orElse(0);
+        double to = window.requiredNumber("to").orElse(0);
         if (!(from > 0 && from < to && to < 1)) {
             problems.add(
                     window.place(),
@@ -43,14 +42,6 @@ final class BlendWishesReader {
                     "write `from: 0.2` and `to: 0.35`");
         }
         return new BlendWishes(ratios(fields), from, to, window.requiredText("source"), most(fields), window.place());
-    }
-
-    private static double required(Fields fields, String key) {
-        OptionalDouble number = fields.number(key);
-        if (!fields.has(key)) {
-            fields.missing(key);
-        }
-        return number.orElse(0);
     }
 
     private List<Ratio> ratios(Fields fields) {
@@ -71,7 +62,7 @@ final class BlendWishesReader {
     }
 
     private int most(Fields fields) {
-        double most = required(fields, "most proposals");
+        double most = fields.requiredNumber("most proposals").orElse(0);
         if (most < 0 || most > MOST || most != Math.rint(most)) {
             problems.add(
                     fields.placeOf("most proposals"),

@@ -2,12 +2,12 @@ package org.wickwise.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.ColumnSizes.AdsorbentRatio;
 import org.wickwise.column.ColumnSizes.Row;
 import org.wickwise.column.Setup.Particles;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Mapping;
@@ -106,22 +106,9 @@ final class ColumnSizesReader {
                 ratio.requiredText("source"));
     }
 
-    private double aboveZero(Fields fields, String key) {
-        OptionalDouble number = fields.number(key);
-        if (number.isEmpty()) {
-            if (!fields.has(key)) {
-                fields.missing(key);
-            }
-            return 1;
-        }
-        if (number.getAsDouble() <= 0) {
-            problems.add(
-                    fields.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3),
-                    "a number above zero",
-                    "correct it");
-            return 1;
-        }
-        return number.getAsDouble();
+    /** Any number, with a problem reported, where the file has none above zero. */
+    private static double aboveZero(Fields fields, String key) {
+        return fields.requiredNumberWithin(key, Bounds.aboveZero().told("a number above zero"), "correct it")
+                .orElse(1);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion.Reading;
@@ -15,6 +16,8 @@ import org.wickwise.strip.Ruler;
 import org.wickwise.strip.Spot;
 import org.wickwise.strip.Spot.Travelled;
 import org.wickwise.strip.Strip;
+import org.wickwise.strip.Uncertain;
+import org.wickwise.strip.WeightedMean;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -22,8 +25,18 @@ import org.wickwise.text.Numbers;
 /** Puts the strips of one eluent together to one gap for each pair of dyes. */
 final class Gaps {
 
+    private static final String OF_TWO_TRAVELS =
+            "difference of the two travels over the front; u = sqrt(2 u_spot^2 + 2 gap^2 u_reading^2) / front";
+
+    private static final String OF_TWO_RF = "difference of the two Rf; u = sqrt(u_1^2 + u_2^2)";
+    private static final String BY_DIFFERENCE = "JCGM 100:2008, 5.1.2, equation 10";
+    private static final String BY_MEAN = "Birge, Phys. Rev. 1932, 40, 207";
+
     private final Set<Conclusion> verdicts;
     private final RulerReadings readings;
+
+    /** How much further the first of two dyes lies on one strip, and how that was reckoned. */
+    private record Difference(Uncertain value, String formula) {}
 
     Gaps(Set<Conclusion> verdicts, RulerReadings readings) {
         this.verdicts = verdicts;
@@ -83,9 +96,10 @@ final class Gaps {
         if (both.isEmpty()) {
             return Optional.empty();
         }
-        List<RetardationFactor> differences =
+        List<Difference> differences =
                 both.stream().map(strip -> difference(strip, one, other)).toList();
-        RetardationFactor mean = RetardationFactor.combined(differences);
+        WeightedMean mean =
+                WeightedMean.of(differences.stream().map(Difference::value).toList());
         boolean oneIsAhead = mean.value() >= 0;
         Dye ahead = oneIsAhead ? one : other;
         Dye behind = oneIsAhead ? other : one;
@@ -93,8 +107,8 @@ final class Gaps {
         Reason reason = new Reason.Calculated(
                 ahead + " is ahead of " + behind + " in " + eluent + " by " + Numbers.fixed(gap, 2) + " ± "
                         + Numbers.fixed(2 * mean.uncertainty(), 2) + " of Rf",
-                "difference of the two travels over the front; u = sqrt(2 u_spot^2 + 2 gap^2 u_reading^2) / front",
-                "JCGM 100:2008, 5.1.2, equation 10",
+                formula(differences),
+                differences.size() > 1 ? BY_DIFFERENCE + "; " + BY_MEAN : BY_DIFFERENCE,
                 both.stream()
                         .flatMap(strip ->
                                 Stream.of(RulerReadings.observed(strip, ahead), RulerReadings.observed(strip, behind)))
@@ -102,19 +116,27 @@ final class Gaps {
         return Optional.of(new Apart.MeasuredGap(eluent, ahead, behind, gap, mean.uncertainty(), reason));
     }
 
-    private RetardationFactor difference(Strip strip, Dye one, Dye other) {
+    private static String formula(List<Difference> differences) {
+        String each = differences.stream().map(Difference::formula).distinct().collect(Collectors.joining(", or "));
+        return differences.size() == 1
+                ? each
+                : each + "; of " + differences.size()
+                        + " strips the mean weighted by 1/u^2, widened by the Birge ratio where they scatter";
+    }
+
+    private Difference difference(Strip strip, Dye one, Dye other) {
         RetardationFactor first = readings.retardationFactor(strip, one).orElseThrow();
         RetardationFactor second = readings.retardationFactor(strip, other).orElseThrow();
         double gap = first.value() - second.value();
         boolean bothMeasured = Stream.of(one, other)
                 .allMatch(dye -> strip.spotOf(dye).orElseThrow().position() instanceof Travelled);
         if (!bothMeasured) {
-            return new RetardationFactor(gap, Math.hypot(first.uncertainty(), second.uncertainty()));
+            return new Difference(new Uncertain(gap, Math.hypot(first.uncertainty(), second.uncertainty())), OF_TWO_RF);
         }
         Ruler ruler = readings.ruler(strip);
         double uncertainty = Math.sqrt(2)
                 * Math.hypot(ruler.spotMillimetres(), gap * ruler.readingMillimetres())
                 / strip.frontMillimetres().orElseThrow();
-        return new RetardationFactor(gap, uncertainty);
+        return new Difference(new Uncertain(gap, uncertainty), OF_TWO_TRAVELS);
     }
 }

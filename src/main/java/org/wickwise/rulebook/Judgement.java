@@ -22,7 +22,7 @@ import org.wickwise.substance.Miscibility;
  * @param eluents every eluent that was considered, in the order of their names
  * @param blends worth a strip, the most promising first
  * @param facts everything that was laid before the rules
- * @param reasons every conclusion with its reason, in the order of printing
+ * @param reasons every conclusion with its reason, in the order of printing; of a judgement without reasons in any order
  */
 public record Judgement(
         Case judged,
@@ -35,7 +35,7 @@ public record Judgement(
         Map<String, Limit> limits,
         Miscibility miscibility) {
 
-    /** The conclusions of one kind, in a stable order. */
+    /** The conclusions of one kind, in the order of printing; in any order where the judgement came without reasons. */
     public <T extends Conclusion> List<T> all(Class<T> kind) {
         return reasons.keySet().stream()
                 .filter(kind::isInstance)

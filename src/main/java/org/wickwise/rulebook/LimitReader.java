@@ -1,11 +1,11 @@
 package org.wickwise.rulebook;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.wickwise.text.Fields;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
@@ -35,9 +35,7 @@ final class LimitReader {
         OptionalDouble lowest = fields.number("lowest");
         OptionalDouble highest = fields.number("highest");
         if (value.isEmpty() || lowest.isEmpty() || highest.isEmpty()) {
-            Stream.of("value", "lowest", "highest")
-                    .filter(key -> !fields.has(key))
-                    .forEach(fields::missing);
+            List.of("value", "lowest", "highest").forEach(fields::require);
             return Optional.empty();
         }
         if (value.getAsDouble() < lowest.getAsDouble() || value.getAsDouble() > highest.getAsDouble()) {

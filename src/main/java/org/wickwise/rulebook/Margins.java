@@ -11,7 +11,7 @@ import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion.Behaves;
 import org.wickwise.rulebook.Conclusion.Between;
 import org.wickwise.strip.Apart;
-import org.wickwise.strip.RetardationFactor;
+import org.wickwise.strip.Uncertain;
 
 /** How far the readings behind conclusions lie from the limits that the rules compared them with. */
 public final class Margins {
@@ -39,7 +39,7 @@ public final class Margins {
                     .measured(behaves.dye(), behaves.eluent())
                     .flatMap(measured -> nearest(
                             behaves,
-                            measured.retardationFactor(),
+                            measured.retardationFactor().asNumber(),
                             measured.reason(),
                             ReadingThresholds::isAboutMovements));
         }
@@ -52,15 +52,14 @@ public final class Margins {
                     .findFirst()
                     .flatMap(gap -> nearest(
                             between,
-                            new RetardationFactor(gap.gap(), gap.uncertainty()),
+                            new Uncertain(gap.gap(), gap.uncertainty()),
                             gap.reason(),
                             ReadingThresholds::isAboutGaps));
         }
         return Optional.empty();
     }
 
-    private Optional<Margin> nearest(
-            Conclusion conclusion, RetardationFactor value, Reason reading, Predicate<Said> compares) {
+    private Optional<Margin> nearest(Conclusion conclusion, Uncertain value, Reason reading, Predicate<Said> compares) {
         Reason.Concluded reason = judgement.reason(conclusion);
         List<Margin> margins = new ArrayList<>();
         for (Reason.Argument argument : reason.arguments()) {

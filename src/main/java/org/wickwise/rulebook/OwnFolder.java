@@ -120,7 +120,7 @@ record OwnFolder(String shownAs, List<String> names, List<Problem> overlooked, F
                             : "check the spelling, or make it and put a rule file into it",
                     RuleTrouble.FORM);
         }
-        List<String> names = YamlFile.namesIn(folder);
+        List<String> names = YamlFile.namesIn(folder, "a folder with rules of your own", "check who may read it");
         if (names.size() > MOST_FILES) {
             throw problem(
                     Place.wholeFile(shownAs),

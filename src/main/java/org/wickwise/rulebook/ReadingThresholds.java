@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.wickwise.strip.Apart;
 import org.wickwise.strip.Movement;
-import org.wickwise.strip.RetardationFactor;
+import org.wickwise.strip.Uncertain;
 import org.wickwise.text.Numbers;
 
 /**
@@ -123,7 +123,7 @@ final class ReadingThresholds {
             return List.of(watched.behaviour());
         }
         List<Object> told = new ArrayList<>();
-        movement.retardation().ifPresent(retardation -> told.addAll(sides(retardation, ofMovements)));
+        movement.retardation().ifPresent(retardation -> told.addAll(sides(retardation.asNumber(), ofMovements)));
         if (movement instanceof Movement.Measured measured) {
             ofDye.stream()
                     .filter(Movement.Measured.class::isInstance)
@@ -135,16 +135,16 @@ final class ReadingThresholds {
 
     private List<Object> ofGap(Apart gap) {
         if (gap instanceof Apart.MeasuredGap measured) {
-            return List.copyOf(sides(new RetardationFactor(measured.gap(), measured.uncertainty()), ofGaps));
+            return List.copyOf(sides(new Uncertain(measured.gap(), measured.uncertainty()), ofGaps));
         }
         if (gap instanceof Apart.EstimatedGap reckoned) {
-            return List.copyOf(sides(new RetardationFactor(reckoned.gap(), reckoned.uncertainty()), ofGaps));
+            return List.copyOf(sides(new Uncertain(reckoned.gap(), reckoned.uncertainty()), ofGaps));
         }
         return gap instanceof Apart.WatchedGap watched ? List.of(watched.look()) : List.of();
     }
 
     /** For each number of a sentence the side the value lies on, and the side its chance lies on of the other numbers. */
-    private static List<Integer> sides(RetardationFactor value, Set<List<Double>> comparisons) {
+    private static List<Integer> sides(Uncertain value, Set<List<Double>> comparisons) {
         List<Integer> sides = new ArrayList<>();
         for (List<Double> numbers : comparisons) {
             for (double number : numbers) {

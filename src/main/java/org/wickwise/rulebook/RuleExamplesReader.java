@@ -41,7 +41,8 @@ public final class RuleExamplesReader {
     public static List<RuleExample> read(Path folder, String shownAs, SolventData data) {
         RuleExamplesReader reader = new RuleExamplesReader(data);
         List<RuleExample> examples = new ArrayList<>();
-        for (String name : YamlFile.namesIn(folder)) {
+        for (String name :
+                YamlFile.namesIn(folder, "a folder with examples of rules", "check the spelling and who may read it")) {
             if (Files.isSymbolicLink(folder) || Files.isSymbolicLink(folder.resolve(name))) {
                 reader.problems.add(
                         Place.wholeFile(shownAs + "/" + name),

@@ -2,9 +2,11 @@ package org.wickwise.rulebook;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import org.wickwise.bench.Case;
+import org.wickwise.strip.Draws;
 import org.wickwise.strip.Redraw;
 import org.wickwise.strip.Strip;
 
@@ -17,6 +19,7 @@ public final class WarmJudging implements AutoCloseable {
 
     private final LaidOutCase whole;
     private final Case written;
+    private final List<String> names;
     private final Set<Conclusion> verdicts;
     private final Judgement first;
 
@@ -28,6 +31,7 @@ public final class WarmJudging implements AutoCloseable {
         this.whole = whole;
         whole.firings().stop();
         this.written = first.judged();
+        this.names = Draws.names(written.strips());
         this.verdicts = whole.conclusions();
         this.first = first;
     }
@@ -45,16 +49,21 @@ public final class WarmJudging implements AutoCloseable {
         return whole.withReadings(first, written.with(strips), verdictsOn(strips));
     }
 
-    /** Every strip read again within its uncertainty; the order in which strips were written does not matter. */
-    public List<Redraw> redraw(long seed) {
+    /**
+     * Every strip read again within its uncertainty; the order in which strips were written does not matter.
+     *
+     * @param drawing which of the redraws of this seed, counted from 0
+     */
+    public List<Redraw> redraw(long seed, long drawing) {
         RulerReadings readings = new RulerReadings(first.limits());
-        return written.strips().stream()
-                .map(strip -> Redraw.of(
-                        strip,
-                        readings.ruler(strip),
-                        first.limit("uncertainty of a reported Rf"),
-                        new Random(31 * seed + strip.toString().hashCode())))
+        return IntStream.range(0, names.size())
+                .mapToObj(number ->
+                        redraw(written.strips().get(number), readings, Draws.of(seed, drawing, names.get(number))))
                 .toList();
+    }
+
+    private Redraw redraw(Strip strip, RulerReadings readings, RandomGenerator random) {
+        return Redraw.of(strip, readings.ruler(strip), first.limit("uncertainty of a reported Rf"), random);
     }
 
     private Set<Conclusion> verdictsOn(List<Strip> strips) {

@@ -8,7 +8,7 @@ import org.wickwise.text.Place;
  * What the preferences file says.
  *
  * @param chooseBy the criteria, the weightiest first
- * @param burdenOfRanking how much a greenness ranking counts against an eluent
+ * @param burdenOfRanking how much each greenness ranking of the table, and having none, counts against an eluent; 0 or more
  * @param cost what the last criterion, the cost, is made of
  * @param tailsToWaitFor after how many standard deviations of the last band a step may end, each above 0
  */

@@ -16,13 +16,17 @@ import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Place;
 import org.wickwise.text.Problems;
+import org.wickwise.text.Words;
 
 /** Reads the preferences file. */
 final class WishesReader {
 
-    private static final Set<String> KEYS =
-            Set.of("choose by", "cost of a plan", "tails to wait for", "burden of a greenness ranking");
+    private static final String COST = "cost";
+    private static final String COST_OF_A_PLAN = "cost of a plan";
+    private static final String BURDEN = "burden of a greenness ranking";
+    private static final Set<String> KEYS = Set.of("choose by", COST_OF_A_PLAN, "tails to wait for", BURDEN);
     private static final Set<String> COST_KEYS = Set.of(
             "per cent of purity lost",
             "per cent of recovery lost",
@@ -48,16 +52,18 @@ final class WishesReader {
 
     Wishes wishes(Mapping file) {
         Fields fields = Fields.of(file, "the preferences", KEYS, problems);
-        return new Wishes(chooseBy(fields), burdens(fields), cost(fields), tails(fields));
+        List<Wish> chooseBy = chooseBy(fields);
+        return new Wishes(chooseBy, burdens(fields), cost(fields, chooseBy), tails(fields));
     }
 
     /** @param usual what holds where the file does not say */
     Wishes wishes(Mapping file, Wishes usual) {
         Fields fields = Fields.of(file, "the preferences", KEYS, problems);
+        List<Wish> chooseBy = fields.has("choose by") ? chooseBy(fields) : usual.chooseBy();
         return new Wishes(
-                fields.has("choose by") ? chooseBy(fields) : usual.chooseBy(),
+                chooseBy,
                 fields.has("burden of a greenness ranking") ? burdens(fields) : usual.burdenOfRanking(),
-                fields.has("cost of a plan") ? cost(fields) : usual.cost(),
+                fields.has("cost of a plan") ? cost(fields, chooseBy) : usual.cost(),
                 fields.has("tails to wait for") ? tails(fields) : usual.tailsToWaitFor());
     }
 
@@ -68,9 +74,14 @@ final class WishesReader {
     }
 
     private Map<String, Double> burdens(Fields fields) {
+        fields.require(BURDEN);
         Map<String, Double> burdens = new TreeMap<>();
-        for (Entry entry : fields.entries("burden of a greenness ranking")) {
+        Set<String> untold = new TreeSet<>(rankings);
+        boolean anyUnknown = false;
+        for (Entry entry : fields.entries(BURDEN)) {
             String ranking = entry.key().text();
+            anyUnknown |= !rankings.contains(ranking);
+            untold.remove(ranking);
             if (!rankings.contains(ranking)) {
                 problems.add(
                         entry.key().place(),
@@ -80,7 +91,7 @@ final class WishesReader {
             }
             if (entry.value() instanceof Scalar scalar) {
                 fields.numberIn(scalar)
-                        .ifPresent(number -> burdens.put(entry.key().text(), number));
+                        .ifPresent(number -> burdens.put(ranking, weight(ranking, number, scalar.place())));
             } else {
                 problems.add(
                         entry.value().place(),
@@ -89,11 +100,22 @@ final class WishesReader {
                         "write one number behind the colon");
             }
         }
+        if (fields.has(BURDEN) && !untold.isEmpty() && !anyUnknown) {
+            problems.add(
+                    fields.placeOf(BURDEN),
+                    "no burden of a solvent that is " + Words.joined(List.copyOf(untold)),
+                    "a number for each of " + String.join(", ", rankings),
+                    "write 0 if it should not count");
+        }
         return burdens;
     }
 
-    private Cost cost(Fields fields) {
-        Fields cost = fields.node("cost of a plan")
+    /** Without the group there is no cost, which only a file that does not choose by cost may leave out. */
+    private Cost cost(Fields fields, List<Wish> chooseBy) {
+        if (chooseBy.stream().anyMatch(wish -> wish.criterion().equals(COST))) {
+            fields.require(COST_OF_A_PLAN);
+        }
+        Fields cost = fields.node(COST_OF_A_PLAN)
                 .map(node -> Fields.ofNode(node, "the cost of a plan", COST_KEYS, problems))
                 .orElseGet(() -> Fields.none(fields.place(), "the cost of a plan"));
         return new Cost(
@@ -106,12 +128,15 @@ final class WishesReader {
                 weight(cost, "step"));
     }
 
-    /** 0 where the file does not say. */
     private double weight(Fields cost, String key) {
-        double weight = cost.number(key).orElse(0);
+        return weight(key, cost.requiredNumber(key).orElse(0), cost.placeOf(key));
+    }
+
+    /** The weight; 0, with a problem reported, where it is less. */
+    private double weight(String key, double weight, Place place) {
         if (weight < 0) {
             problems.add(
-                    cost.placeOf(key),
+                    place,
                     "`" + key + "` weighs " + Numbers.plain(weight, 3),
                     "a weight of 0 or more",
                     "write 0 if it should not count");

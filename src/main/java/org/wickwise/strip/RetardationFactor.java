@@ -18,6 +18,13 @@ public record RetardationFactor(double value, double uncertainty) {
 
     private static final double LINEAR_WITHIN = 0.1;
 
+    /** @throws IllegalArgumentException when the value is not 0 to 1 */
+    public RetardationFactor {
+        if (!(value >= 0 && value <= 1)) {
+            throw new IllegalArgumentException("an Rf of " + value + "; expected 0 to 1");
+        }
+    }
+
     /**
      * From ruler readings. The origin enters both distances, so its error is shared (JCGM 100:2008, 5.1.2, equation
      * 10): u(Rf) = sqrt(u_s^2 + Rf^2 u_f^2 + (1 - Rf)^2 u_o^2) / front.
@@ -40,8 +47,10 @@ public record RetardationFactor(double value, double uncertainty) {
      * @param several at least one
      */
     public static RetardationFactor combined(List<RetardationFactor> several) {
-        WeightedMean mean = WeightedMean.of(several);
-        return new RetardationFactor(mean.value(), mean.uncertainty());
+        WeightedMean mean = WeightedMean.of(
+                several.stream().map(RetardationFactor::asNumber).toList());
+        // Rounding may carry the mean of several spots at the front a last digit beyond it.
+        return new RetardationFactor(Math.min(1, mean.value()), mean.uncertainty());
     }
 
     /**
@@ -54,6 +63,11 @@ public record RetardationFactor(double value, double uncertainty) {
     public static RetardationFactor ofRm(double rm, double uncertainty) {
         double value = 1 / (1 + Math.pow(10, rm));
         return new RetardationFactor(value, Math.log(10) * value * (1 - value) * uncertainty);
+    }
+
+    /** The same as a number like any other. */
+    public Uncertain asNumber() {
+        return new Uncertain(value, uncertainty);
     }
 
     /** The low end of the 95 % interval, not below 0. */
@@ -128,7 +142,7 @@ public record RetardationFactor(double value, double uncertainty) {
      * @return 0 to 1
      */
     public double chanceAtMost(double limit) {
-        return new NormalDistribution(Numbers.steady(value), uncertainty).cumulativeProbability(limit);
+        return asNumber().chanceAtMost(limit);
     }
 
     /**

@@ -12,12 +12,12 @@ import java.util.List;
 public record WeightedMean(double value, double internalUncertainty, double chiSquare, int degreesOfFreedom) {
 
     /** @param several at least one */
-    public static WeightedMean of(List<RetardationFactor> several) {
+    public static WeightedMean of(List<Uncertain> several) {
         double weights = several.stream().mapToDouble(WeightedMean::weight).sum();
         double mean =
-                several.stream().mapToDouble(rf -> weight(rf) * rf.value()).sum() / weights;
+                several.stream().mapToDouble(one -> weight(one) * one.value()).sum() / weights;
         double chiSquare = several.stream()
-                .mapToDouble(rf -> weight(rf) * Math.pow(rf.value() - mean, 2))
+                .mapToDouble(one -> weight(one) * Math.pow(one.value() - mean, 2))
                 .sum();
         return new WeightedMean(mean, 1 / Math.sqrt(weights), chiSquare, several.size() - 1);
     }
@@ -32,7 +32,7 @@ public record WeightedMean(double value, double internalUncertainty, double chiS
         return birgeRatio() * internalUncertainty;
     }
 
-    private static double weight(RetardationFactor rf) {
-        return 1 / (rf.uncertainty() * rf.uncertainty());
+    private static double weight(Uncertain one) {
+        return 1 / (one.uncertainty() * one.uncertainty());
     }
 }

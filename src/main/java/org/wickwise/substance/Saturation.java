@@ -1,7 +1,6 @@
 package org.wickwise.substance;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The most vapour that stands over a liquid: more of it cannot be in the air.
@@ -16,9 +15,9 @@ public record Saturation(VapourShare share, TableValue from) {
 
     /**
      * Over a solvent of the table, by its Antoine constants where they reach that temperature, else by its printed vapour
-     * pressure; above its boiling point the air may be all vapour.
+     * pressure where that was printed for it or for a warmer liquid; above its boiling point the air may be all vapour.
      *
-     * @return empty where neither is known
+     * @return empty where neither is known: in a warmer room there may be more vapour than was printed
      */
     public static Optional<Saturation> over(Solvent solvent, double celsius) {
         double kelvin = celsius + KELVIN_AT_ZERO_CELSIUS;
@@ -29,12 +28,10 @@ public record Saturation(VapourShare share, TableValue from) {
                     share(fitted.get().kilopascalAt(celsius)),
                     solvent.value("Antoine constants").orElseThrow()));
         }
-        OptionalDouble printed = solvent.number("vapour pressure");
-        return printed.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Saturation(
-                        share(printed.getAsDouble()),
-                        solvent.value("vapour pressure").orElseThrow()));
+        return solvent.value("vapour pressure")
+                .filter(printed -> printed.number().isPresent())
+                .filter(printed -> printed.celsius().orElse(Double.NEGATIVE_INFINITY) >= celsius)
+                .map(printed -> new Saturation(share(printed.number().getAsDouble()), printed));
     }
 
     private static VapourShare share(double kilopascal) {

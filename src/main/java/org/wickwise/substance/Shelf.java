@@ -62,7 +62,12 @@ public record Shelf(String title, List<Bottle> bottles, List<TableValue> ownValu
                 .toList();
     }
 
-    /** How many millilitres of an eluent the bottles give; empty when some bottle does not say how much it holds. */
+    /**
+     * The most millilitres of an eluent that the bottles can give. Of its parts, those count whose bottles say how much they
+     * hold: there is no more than the scantiest of them lets one mix, whatever the others hold.
+     *
+     * @return empty when no bottle says how much it holds
+     */
     public OptionalDouble millilitresOf(Eluent eluent) {
         Optional<Bottle> own = bottleOf(withoutAdditions(eluent));
         if (own.isPresent()) {

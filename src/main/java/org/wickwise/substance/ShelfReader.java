@@ -2,7 +2,6 @@ package org.wickwise.substance;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,7 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.wickwise.text.Bounds;
+import org.wickwise.text.DateField;
 import org.wickwise.text.Fields;
+import org.wickwise.text.FileBeside;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Scalar;
@@ -86,9 +88,11 @@ public final class ShelfReader {
         Map<Eluent, Bottle> bottles = new LinkedHashMap<>();
         Map<String, TableValue> values = new LinkedHashMap<>();
         for (Scalar under : fields.texts("builds on")) {
-            Shelf lower = shelf(file.resolveSibling(under.text()), under.place());
-            lower.bottles().forEach(bottle -> bottles.put(bottle.contents(), bottle));
-            lower.ownValues().forEach(value -> values.put(value.solvent() + " " + value.property(), value));
+            FileBeside.of(file, under, problems).ifPresent(beside -> {
+                Shelf lower = shelf(beside, under.place());
+                lower.bottles().forEach(bottle -> bottles.put(bottle.contents(), bottle));
+                lower.ownValues().forEach(value -> values.put(value.solvent() + " " + value.property(), value));
+            });
         }
         Set<Eluent> here = new java.util.HashSet<>();
         for (Node node : fields.list("bottles")) {
@@ -124,14 +128,16 @@ public final class ShelfReader {
                     "0 mL or more",
                     "write what is left in the bottle");
         }
-        Optional<LocalDate> opened = fields.text("opened on").flatMap(text -> date(text, fields.placeOf("opened on")));
+        Optional<LocalDate> opened = DateField.in(fields, "opened on", problems);
+        OptionalDouble price = fields.numberWithin(
+                "price per litre", Bounds.zeroOrMore(), "write what a litre costs, or leave the line out");
         return contents.map(held -> new Bottle(
                 fields.text("name").orElse(held.name()),
                 held,
                 amount,
                 fields.text("grade").orElse(""),
                 opened,
-                fields.number("price per litre"),
+                price,
                 fields.text("note").orElse(""),
                 fields.text("banned"),
                 fields.place()));
@@ -159,16 +165,6 @@ public final class ShelfReader {
         return name.isEmpty()
                 ? Optional.empty()
                 : new NamesOfTheTable(data, problems).solvent(name, fields.placeOf("solvent"));
-    }
-
-    private Optional<LocalDate> date(String text, Place place) {
-        try {
-            return Optional.of(LocalDate.parse(text));
-        } catch (DateTimeException e) {
-            problems.add(
-                    place, "`" + text + "` is no date", "year-month-day, such as 2026-03-01", "write it like that");
-            return Optional.empty();
-        }
     }
 
     private Optional<TableValue> value(Fields fields) {

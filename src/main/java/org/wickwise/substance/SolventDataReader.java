@@ -39,9 +39,7 @@ public final class SolventDataReader {
         Map<String, Boolean> aqueousFamily = new LinkedHashMap<>();
         for (Entry entry : entries("families.yaml", "families")) {
             Fields family = Fields.ofNode(entry.value(), "a family", Set.of("aqueous"), problems);
-            if (!family.has("aqueous")) {
-                family.missing("aqueous");
-            }
+            family.require("aqueous");
             aqueousFamily.put(
                     entry.key().text(),
                     family.yesOrNo("aqueous", "write yes or no").orElse(false));

@@ -10,13 +10,13 @@ import java.util.Set;
 import org.wickwise.substance.StationaryPhase.AdsorbentActivity;
 import org.wickwise.substance.StationaryPhase.Climb;
 import org.wickwise.substance.StationaryPhase.LadderScale;
+import org.wickwise.text.Bounds;
 import org.wickwise.text.Fields;
 import org.wickwise.text.NearMiss;
 import org.wickwise.text.Node;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Mapping;
 import org.wickwise.text.Node.Scalar;
-import org.wickwise.text.Numbers;
 import org.wickwise.text.Problems;
 
 /** Reads the files of the stationary phases. Names in them are looked up when all files are read. */
@@ -24,6 +24,12 @@ final class StationaryPhaseFiles {
 
     private static final String LOWEST = "lowest value";
     private static final String HIGHEST = "highest value";
+
+    /** No stationary phase in use is denser than its mineral. */
+    private static final Bounds PACKED_DENSITY = Bounds.aboveZeroTo(5, "g/mL");
+
+    private static final Bounds POROSITY =
+            new Bounds(share -> share > 0 && share < 1, "a number above 0 and below 1", "");
 
     private final Map<String, String> unitOfProperty;
     private final Problems problems;
@@ -74,22 +80,34 @@ final class StationaryPhaseFiles {
                 phase.requiredText("kind"),
                 phase.node("ladder").map(this::ladder),
                 activity(phase),
-                phase.number("packed density g per mL").orElse(Double.NaN),
-                phase.number("total porosity").orElse(Double.NaN),
+                figure(
+                        phase,
+                        "packed density g per mL",
+                        PACKED_DENSITY,
+                        "weigh what a millilitre of packed bed holds, dry"),
+                figure(phase, "total porosity", POROSITY, "write the share as a number without unit, such as 0.8"),
                 phase.requiredText("figures from"),
                 phase.requiredText("conditioning"),
                 holds(phase),
                 phase.texts("keep away").stream().map(Scalar::text).toList(),
                 phase.node("climb").flatMap(this::climb),
-                percentOfDust(phase),
+                phase.numberWithin(
+                        "mineral percent of the dust",
+                        Bounds.aboveZeroTo(100, ""),
+                        "leave the line out for a dust without the mineral"),
                 speaking.stream().map(Scalar::text).toList());
+    }
+
+    /** A figure of the bed; any number, with a problem reported, where the file has none that can be. */
+    private static double figure(Fields phase, String key, Bounds bounds, String wayOut) {
+        return phase.requiredNumberWithin(key, bounds, wayOut).orElse(1);
     }
 
     private Optional<Climb> climb(Node node) {
         Fields climb = Fields.ofNode(node, "a climb", Set.of("liquid", "mm", "minutes", "from"), problems);
         String liquid = climb.requiredText("liquid");
-        OptionalDouble millimetres = above0(climb, "mm");
-        OptionalDouble minutes = above0(climb, "minutes");
+        OptionalDouble millimetres = climb.requiredNumberWithin("mm", Bounds.aboveZero(), "correct it");
+        OptionalDouble minutes = climb.requiredNumberWithin("minutes", Bounds.aboveZero(), "correct it");
         String from = climb.requiredText("from");
         if (liquid.isEmpty() || millimetres.isEmpty() || minutes.isEmpty()) {
             return Optional.empty();
@@ -98,47 +116,14 @@ final class StationaryPhaseFiles {
         return Optional.of(new Climb(liquid, millimetres.getAsDouble(), minutes.getAsDouble(), from));
     }
 
-    private OptionalDouble above0(Fields fields, String key) {
-        OptionalDouble number = fields.number(key);
-        if (!fields.has(key)) {
-            fields.missing(key);
-        }
-        if (number.isPresent() && number.getAsDouble() <= 0) {
-            problems.add(
-                    fields.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(number.getAsDouble(), 3),
-                    "a number above 0",
-                    "correct it");
-            return OptionalDouble.empty();
-        }
-        return number;
-    }
-
-    private OptionalDouble percentOfDust(Fields phase) {
-        String key = "mineral percent of the dust";
-        OptionalDouble percent = phase.number(key);
-        if (percent.isPresent() && !(percent.getAsDouble() > 0 && percent.getAsDouble() <= 100)) {
-            problems.add(
-                    phase.placeOf(key),
-                    "`" + key + "` is " + Numbers.plain(percent.getAsDouble(), 3),
-                    "above 0 and at most 100",
-                    "leave the line out for a dust without the mineral");
-            return OptionalDouble.empty();
-        }
-        return percent;
-    }
-
     private Optional<AdsorbentActivity> activity(Fields phase) {
-        OptionalDouble value = phase.number("adsorbent activity");
+        OptionalDouble value = phase.numberWithin(
+                "adsorbent activity",
+                "the adsorbent activity",
+                Bounds.aboveZeroTo(1, "").told("a number above 0, at most 1 for a dry adsorbent"),
+                "leave the line out if nobody knows it; blends are then not reckoned from solvent strengths");
         if (value.isEmpty()) {
             return Optional.empty();
-        }
-        if (value.getAsDouble() <= 0 || value.getAsDouble() > 1) {
-            problems.add(
-                    phase.placeOf("adsorbent activity"),
-                    "the adsorbent activity is " + Numbers.plain(value.getAsDouble(), 3),
-                    "a number above 0, at most 1 for a dry adsorbent",
-                    "leave the line out if nobody knows it; blends are then not reckoned from solvent strengths");
         }
         return Optional.of(new AdsorbentActivity(value.getAsDouble(), phase.requiredText("activity from")));
     }
@@ -167,7 +152,9 @@ final class StationaryPhaseFiles {
         problems.expectOneOf(ladder.placeOf("property"), property, "not a known property", unitOfProperty.keySet());
         String weakest = ladder.requiredText("weakest has the");
         problems.expectOneOf(ladder.placeOf("weakest has the"), weakest, "no end of a ladder", Set.of(LOWEST, HIGHEST));
-        return new LadderScale(
-                property, weakest.equals(LOWEST), ladder.number("margin").orElse(0), ladder.requiredText("because"));
+        double margin = ladder.requiredNumberWithin(
+                        "margin", Bounds.zeroOrMore(), "write 0 where nearer values are to be ranked as well")
+                .orElse(0);
+        return new LadderScale(property, weakest.equals(LOWEST), margin, ladder.requiredText("because"));
     }
 }

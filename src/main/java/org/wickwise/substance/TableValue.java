@@ -3,6 +3,7 @@ package org.wickwise.substance;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.wickwise.reason.Ground;
 import org.wickwise.reason.Reason;
 import org.wickwise.text.Place;
@@ -34,6 +35,8 @@ public record TableValue(
         Place place)
         implements Ground {
 
+    private static final Pattern CELSIUS = Pattern.compile("(-?\\d+(?:\\.\\d+)?) degC");
+
     public TableValue {
         texts = List.copyOf(texts);
         constants = Map.copyOf(constants);
@@ -44,6 +47,16 @@ public record TableValue(
     TableValue unused() {
         return new TableValue(
                 solvent, property, texts, number, constants, unit, condition, sources, confidence, false, note, place);
+    }
+
+    /** The temperature it holds for in degrees Celsius; empty where its condition names none, or more than one. */
+    public OptionalDouble celsius() {
+        List<Double> named = CELSIUS.matcher(condition)
+                .results()
+                .map(found -> Double.parseDouble(found.group(1)))
+                .distinct()
+                .toList();
+        return named.size() == 1 ? OptionalDouble.of(named.get(0)) : OptionalDouble.empty();
     }
 
     /** The value with its unit, as printed. */

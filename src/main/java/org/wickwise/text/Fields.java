@@ -111,7 +111,12 @@ public final class Fields {
     }
 
     public Optional<String> text(String key) {
-        return node(key).flatMap(node -> scalar(node, "`" + key + "`")).map(Scalar::text);
+        return scalar(key).map(Scalar::text);
+    }
+
+    /** The text of a field with its place. */
+    public Optional<Scalar> scalar(String key) {
+        return node(key).flatMap(node -> scalar(node, "`" + key + "`"));
     }
 
     /** The text of a field that has to be there; empty text, with a problem reported, when it is not. */
@@ -140,6 +145,13 @@ public final class Fields {
         });
     }
 
+    /** Reports a field that is not there. */
+    public void require(String key) {
+        if (!has(key)) {
+            missing(key);
+        }
+    }
+
     public void missing(String key) {
         String found = what + (has(key) ? " has an empty `" + key + "`" : " has no `" + key + "`");
         problems.add(
@@ -147,10 +159,40 @@ public final class Fields {
     }
 
     public OptionalDouble number(String key) {
-        return node(key)
-                .flatMap(node -> scalar(node, "`" + key + "`"))
-                .map(this::numberIn)
-                .orElse(OptionalDouble.empty());
+        return scalar(key).map(this::numberIn).orElse(OptionalDouble.empty());
+    }
+
+    /** The number of a field that has to be there; nothing, with a problem reported, when it is not. */
+    public OptionalDouble requiredNumber(String key) {
+        require(key);
+        return number(key);
+    }
+
+    /** As {@link #numberWithin(String, String, Bounds, String)}, called by its key. */
+    public OptionalDouble numberWithin(String key, Bounds bounds, String wayOut) {
+        return numberWithin(key, "`" + key + "`", bounds, wayOut);
+    }
+
+    /**
+     * The number of a field, where it lies within bounds.
+     *
+     * @param called how a person calls the number, such as "the dilution"
+     * @param wayOut what to do where it does not
+     * @return empty when the field is not there, or says something else, which is reported
+     */
+    public OptionalDouble numberWithin(String key, String called, Bounds bounds, String wayOut) {
+        OptionalDouble number = number(key);
+        if (number.isPresent() && !bounds.takes().test(number.getAsDouble())) {
+            problems.add(placeOf(key), called + " is " + bounds.shown(number.getAsDouble()), bounds.expected(), wayOut);
+            return OptionalDouble.empty();
+        }
+        return number;
+    }
+
+    /** As {@link #numberWithin(String, Bounds, String)}, of a field that has to be there. */
+    public OptionalDouble requiredNumberWithin(String key, Bounds bounds, String wayOut) {
+        require(key);
+        return numberWithin(key, bounds, wayOut);
     }
 
     /** The number a scalar holds; a problem and nothing when it holds none. */
@@ -226,7 +268,7 @@ public final class Fields {
     }
 
     public void ifText(String key, Consumer<Scalar> use) {
-        node(key).flatMap(node -> scalar(node, "`" + key + "`")).ifPresent(use);
+        scalar(key).ifPresent(use);
     }
 
     private Optional<Scalar> scalar(Node node, String name) {

@@ -33,13 +33,15 @@ public final class Numbers {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
-    /** Rounded up to two significant digits: as much as is to be kept ready. */
+    /**
+     * Rounded up to two significant digits: as much as is to be kept ready for one column, which may be a millilitre or two.
+     * What a class lays out goes by the marks of larger bottles.
+     */
     public static String ready(double value) {
-        return value == 0
+        BigDecimal steady = BigDecimal.valueOf(steady(value));
+        return steady.signum() == 0
                 ? "0"
-                : BigDecimal.valueOf(value)
-                        .round(new MathContext(2, RoundingMode.UP))
-                        .toPlainString();
+                : steady.round(new MathContext(2, RoundingMode.UP)).toPlainString();
     }
 
     /** Rounded to two significant digits, the way a volume is poured. */

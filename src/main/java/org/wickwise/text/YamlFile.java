@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.wickwise.text.Node.Entry;
 import org.wickwise.text.Node.Listing;
 import org.wickwise.text.Node.Mapping;
@@ -52,23 +51,30 @@ public final class YamlFile {
     }
 
     /**
-     * The names of the YAML files of a folder, sorted.
+     * The names of the YAML files of a folder that comes with the program, sorted.
      *
      * @throws ProblemsFound if the folder cannot be read
      */
     public static List<String> namesIn(Path folder) {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(".yaml"))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            throw new ProblemsFound(List.of(new Problem(
-                    Place.wholeFile(folder.toString()),
-                    "the folder cannot be read",
-                    "the folders `rules` and `solvent-data` beside the program",
-                    "start the program from its own folder, or with its start script")));
-        }
+        return namesIn(
+                folder,
+                "the folders `rules` and `solvent-data` beside the program",
+                "start the program from its own folder, or with its start script");
+    }
+
+    /**
+     * The names of the YAML files of any folder, sorted.
+     *
+     * @param expected what folder was meant
+     * @param wayOut what to do where it cannot be read
+     * @throws ProblemsFound if the folder cannot be read
+     */
+    public static List<String> namesIn(Path folder, String expected, String wayOut) {
+        return Folders.files(folder, expected, wayOut).stream()
+                .map(file -> file.getFileName().toString())
+                .filter(name -> name.endsWith(".yaml"))
+                .sorted()
+                .toList();
     }
 
     /** @throws ProblemsFound as {@link #read} */

@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.Reading;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.strip.Behaviour;
+import org.wickwise.strip.Draws;
 import org.wickwise.strip.Movement;
 import org.wickwise.strip.Redraw;
 import org.wickwise.strip.RetardationFactor;
@@ -27,7 +28,7 @@ import org.wickwise.substance.Ladder;
 
 /**
  * What a judged case lets one believe of the true Rf of each dye in each eluent, drawn at random. The draws hang on the
- * seed, the number of the draw and the names of eluent and dye, on nothing else.
+ * seed, the number of the draw and the names of strip, eluent and dye, on nothing else.
  */
 final class Beliefs {
 
@@ -36,24 +37,30 @@ final class Beliefs {
 
     private final Judgement judgement;
     private final long seed;
-    private final Map<Eluent, List<Strip>> strips = new HashMap<>();
+    private final Map<Eluent, List<Named>> strips;
+
+    /** A strip by the name that its draws hang on. */
+    private record Named(Strip strip, String name) {}
 
     Beliefs(Judgement judgement, long seed) {
         this.judgement = judgement;
         this.seed = seed;
-        judgement.judged().strips().stream()
-                .filter(strip -> !judgement.holds(new Conclusion.StripVerdict(strip, Reading.VOID)))
-                .forEach(strip -> strips.merge(strip.eluent(), List.of(strip), Beliefs::joined));
+        this.strips = readable(judgement);
     }
 
-    private static List<Strip> joined(List<Strip> some, List<Strip> more) {
-        return Stream.concat(some.stream(), more.stream())
-                .sorted(Comparator.comparing(Strip::toString))
-                .toList();
+    /** The strips of each eluent that are not void, in an order that does not hang on the file's. */
+    private static Map<Eluent, List<Named>> readable(Judgement judgement) {
+        List<Strip> all = judgement.judged().strips();
+        List<String> names = Draws.names(all);
+        return IntStream.range(0, all.size())
+                .mapToObj(number -> new Named(all.get(number), names.get(number)))
+                .filter(named -> !judgement.holds(new Conclusion.StripVerdict(named.strip(), Reading.VOID)))
+                .sorted(Comparator.comparing(Named::name))
+                .collect(Collectors.groupingBy(named -> named.strip().eluent()));
     }
 
     /** One way in which things may be: every eluent of the strips, and the one of the strip to run. */
-    True draw(StripToRun next, int drawing) {
+    Truth draw(StripToRun next, int drawing) {
         Map<Eluent, Map<Dye, Double>> truth = new TreeMap<>();
         strips.keySet().forEach(eluent -> truth.put(eluent, measured(eluent, drawing)));
         Map<Dye, Double> there = truth.computeIfAbsent(next.eluent(), any -> new HashMap<>());
@@ -66,7 +73,7 @@ final class Beliefs {
                 there.put(dye, onTheStrip(there.get(dye) + scatter * random.nextGaussian()));
             }
         }
-        return new True(judgement.judged().dyes(), truth);
+        return new Truth(judgement.judged().dyes(), truth);
     }
 
     /** What a strip with this truth would be read as. */
@@ -79,8 +86,9 @@ final class Beliefs {
      * truth may, times the Birge ratio where the strips scatter.
      */
     private Map<Dye, Double> measured(Eluent eluent, int drawing) {
-        Map<Strip, Strip> again = new HashMap<>();
-        strips.get(eluent).forEach(strip -> again.put(strip, redrawn(strip, drawing, "truth of " + strip)));
+        Map<Named, Strip> again = new HashMap<>();
+        strips.get(eluent)
+                .forEach(named -> again.put(named, redrawn(named.strip(), drawing, "truth of " + named.name())));
         Map<Dye, Double> truth = new HashMap<>();
         for (Dye dye : judgement.judged().dyes()) {
             judgement.measured(dye, eluent).ifPresent(movement -> truth.put(dye, truth(dye, movement, again)));
@@ -88,17 +96,18 @@ final class Beliefs {
         return truth;
     }
 
-    private double truth(Dye dye, Movement.Measured movement, Map<Strip, Strip> again) {
+    private double truth(Dye dye, Movement.Measured movement, Map<Named, Strip> again) {
         double weights = 0;
         double shift = 0;
-        for (Strip strip : strips.get(movement.eluent())) {
+        for (Named named : strips.get(movement.eluent())) {
+            Strip strip = named.strip();
             Optional<RetardationFactor> before =
                     isRead(dye, strip) ? judgement.retardationFactor(strip, dye) : Optional.empty();
             if (before.isPresent()
                     && strip.phase().name().equals(movement.phase().name())) {
                 double weight = 1 / Math.pow(before.get().uncertainty(), 2);
                 double after = judgement
-                        .retardationFactor(again.get(strip), dye)
+                        .retardationFactor(again.get(named), dye)
                         .orElseThrow()
                         .value();
                 weights += weight;
@@ -220,6 +229,6 @@ final class Beliefs {
     }
 
     private RandomGenerator random(int drawing, String what) {
-        return new SplittableRandom((seed * 1_000_003 + drawing) * 1_000_003 + what.hashCode());
+        return Draws.of(seed, drawing, what);
     }
 }

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.wickwise.bench.Case;
 import org.wickwise.plan.Planner;
 import org.wickwise.plan.Route;
@@ -43,6 +46,9 @@ public record Firmness(
     private static final String REFUSED = "no plan";
     private static final String CONTRADICTED = "strips that contradict each other";
 
+    /** Few enough to keep every processor busy, and enough to be worth laying the case out again. */
+    private static final int REDRAWS_TOGETHER = 200;
+
     /**
      * One reading, and how it lay when something else came out.
      *
@@ -51,11 +57,48 @@ public record Firmness(
      */
     public record Link(Strip strip, Spot spot, double leaning) {}
 
-    /** @param redraws at least 1 */
-    public static Firmness of(Judge judge, Planner planner, Case written, int redraws, long seed) {
-        try (WarmJudging judging = judge.keepWarm(written)) {
-            return new Count(judging, planner, redraws, seed).firmness(judge);
-        }
+    /**
+     * Takes as many processors as there are; how many changes nothing of what comes out.
+     *
+     * @param redraws at least 1
+     * @param done is told now and then how many redraws are done, from any thread
+     */
+    public static Firmness of(Judge judge, Planner planner, Case written, int redraws, long seed, IntConsumer done) {
+        Judgement first = judge.judge(written);
+        String usual = outcome(planner.route(first));
+        AtomicInteger counted = new AtomicInteger();
+        Tally tally = IntStream.rangeClosed(0, (redraws - 1) / REDRAWS_TOGETHER)
+                .parallel()
+                .mapToObj(part -> {
+                    int from = part * REDRAWS_TOGETHER;
+                    int to = Math.min(redraws, from + REDRAWS_TOGETHER);
+                    try (WarmJudging judging = judge.keepWarm(written)) {
+                        Tally ofPart = new Tally();
+                        for (int drawing = from; drawing < to; drawing++) {
+                            ofPart.add(judging, planner, usual, judging.redraw(seed, drawing));
+                            done.accept(counted.incrementAndGet());
+                        }
+                        return ofPart;
+                    }
+                })
+                .toList()
+                .stream()
+                .reduce(new Tally(), Tally::plus);
+        List<Conclusion> grounds =
+                planner.route(first).map(route -> PlanGrounds.of(route, first)).orElse(List.of());
+        return new Firmness(
+                first,
+                judge.margins(first).of(grounds),
+                usual,
+                redraws,
+                seed,
+                tally.same,
+                tally.others,
+                tally.links(first.judged().strips()));
+    }
+
+    private static String outcome(Optional<Route> route) {
+        return route.map(Route::inShort).orElse(REFUSED);
     }
 
     /** The other outcomes, the most frequent first. */
@@ -77,39 +120,15 @@ public record Firmness(
         return Math.sqrt(share() * (1 - share()) / redraws);
     }
 
-    private static final class Count {
+    /** What came of some redraws. Confined to one thread. */
+    private static final class Tally {
 
-        private final WarmJudging judging;
-        private final Planner planner;
-        private final int redraws;
-        private final long seed;
-        private final String usual;
         private final Map<String, Integer> others = new TreeMap<>();
         private final Map<String, double[]> sums = new TreeMap<>();
         private int same;
+        private int different;
 
-        Count(WarmJudging judging, Planner planner, int redraws, long seed) {
-            this.judging = judging;
-            this.planner = planner;
-            this.redraws = redraws;
-            this.seed = seed;
-            this.usual = outcome(planner.route(judging.first()));
-        }
-
-        Firmness firmness(Judge judge) {
-            Judgement first = judging.first();
-            List<Conclusion> grounds = planner.route(first)
-                    .map(route -> PlanGrounds.of(route, first))
-                    .orElse(List.of());
-            List<Margin> margins = judge.margins(first).of(grounds);
-            for (int i = 0; i < redraws; i++) {
-                redraw(seed * redraws + i);
-            }
-            return new Firmness(first, margins, usual, redraws, seed, same, others, links());
-        }
-
-        private void redraw(long drawing) {
-            List<Redraw> drawn = judging.redraw(drawing);
+        void add(WarmJudging judging, Planner planner, String usual, List<Redraw> drawn) {
             String outcome;
             try {
                 outcome = outcome(planner.route(
@@ -120,23 +139,31 @@ public record Firmness(
             boolean isSame = outcome.equals(usual);
             same += isSame ? 1 : 0;
             if (!isSame) {
+                different++;
                 others.merge(outcome, 1, Integer::sum);
             }
             for (int strip = 0; strip < drawn.size(); strip++) {
                 for (int spot = 0; spot < drawn.get(strip).errors().size(); spot++) {
-                    sums.computeIfAbsent(strip + " " + spot, any -> new double[2])[isSame ? 0 : 1] +=
+                    sums.computeIfAbsent(key(strip, spot), any -> new double[2])[isSame ? 0 : 1] +=
                             drawn.get(strip).errors().get(spot);
                 }
             }
         }
 
-        private List<Link> links() {
+        Tally plus(Tally next) {
+            same += next.same;
+            different += next.different;
+            next.others.forEach((outcome, count) -> others.merge(outcome, count, Integer::sum));
+            next.sums.forEach((key, sum) ->
+                    sums.merge(key, sum, (one, other) -> new double[] {one[0] + other[0], one[1] + other[1]}));
+            return this;
+        }
+
+        List<Link> links(List<Strip> strips) {
             List<Link> links = new ArrayList<>();
-            List<Strip> strips = judging.first().judged().strips();
-            int different = redraws - same;
             for (int strip = 0; strip < strips.size(); strip++) {
                 for (int spot = 0; spot < strips.get(strip).spots().size(); spot++) {
-                    double[] sum = sums.get(strip + " " + spot);
+                    double[] sum = sums.get(key(strip, spot));
                     if (different > 0 && same > 0 && sum[0] != 0) {
                         links.add(new Link(
                                 strips.get(strip),
@@ -147,12 +174,13 @@ public record Firmness(
             }
             links.sort(Comparator.comparingDouble((Link link) -> -Math.abs(link.leaning()))
                     .thenComparing(link -> link.strip().toString())
+                    .thenComparing(link -> link.strip().place())
                     .thenComparing(link -> link.spot().dyes().toString()));
             return List.copyOf(links);
         }
 
-        private static String outcome(Optional<Route> route) {
-            return route.map(Route::inShort).orElse(REFUSED);
+        private static String key(int strip, int spot) {
+            return strip + " " + spot;
         }
     }
 }

@@ -3,6 +3,9 @@ package org.wickwise.why;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.wickwise.bench.Case;
 import org.wickwise.plan.Advantage;
@@ -49,15 +52,24 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
 
     /**
      * @param draws of each strip, at least 1
+     * @param progress tells how many strips of how many were looked at, from any thread
      * @throws ProblemsFound when strips that should agree contradict each other
      */
-    public static NextStrips of(Judge judge, Planner planner, Case written, int draws, long seed) {
+    public static NextStrips of(
+            Judge judge, Planner planner, Case written, int draws, long seed, IntFunction<IntConsumer> progress) {
         Judgement judgement = judge.judge(written);
         Plan plan = planner.plan(judgement);
-        Firmness firmness = Firmness.of(judge, planner, written, draws, seed);
+        Firmness firmness = Firmness.of(judge, planner, written, draws, seed, any -> {});
         Beliefs beliefs = new Beliefs(judgement, seed);
-        List<Prospect> prospects = StripToRun.all(judgement).parallelStream()
-                .map(strip -> new Drawing(judge, planner, plan, beliefs, strip).prospect(draws))
+        List<StripToRun> strips = StripToRun.all(judgement);
+        IntConsumer done = progress.apply(strips.size());
+        AtomicInteger looked = new AtomicInteger();
+        List<Prospect> prospects = strips.parallelStream()
+                .map(strip -> {
+                    Prospect prospect = new Drawing(judge, planner, plan, beliefs, strip).prospect(draws);
+                    done.accept(looked.incrementAndGet());
+                    return prospect;
+                })
                 .sorted(Prospect.MOST_WORTH_FIRST)
                 .toList();
         return new NextStrips(plan, firmness, prospects, draws, seed);
@@ -123,7 +135,7 @@ public record NextStrips(Plan plan, Firmness firmness, List<Prospect> prospects,
         }
 
         private Prospect.Draw draw(WarmJudging judging, List<Strip> others, Strip unread, int drawing) {
-            True truth = beliefs.draw(next, drawing);
+            Truth truth = beliefs.draw(next, drawing);
             Strip exact = StripToRun.at(truth, unread);
             Chosen chosen = choose(judging, joined(others, beliefs.read(exact, drawing)));
             boolean changed = !isAsGood(plan.route(), chosen);

@@ -125,7 +125,7 @@ public record StripToRun(Eluent eluent, Kind kind) {
     }
 
     /** The strip with every dye at its true place. */
-    static Strip at(True truth, Strip unread) {
+    static Strip at(Truth truth, Strip unread) {
         double front = unread.frontMillimetres().orElseThrow();
         List<Spot> spots = new ArrayList<>();
         for (Dye dye : truth.dyes()) {

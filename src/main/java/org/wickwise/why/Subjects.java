@@ -2,6 +2,7 @@ package org.wickwise.why;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -159,7 +160,7 @@ public final class Subjects {
     }
 
     private List<Subject> pairs(String words) {
-        Set<Subject> found = new HashSet<>();
+        Set<Subject> found = new LinkedHashSet<>();
         Matcher between = BETWEEN_TWO.matcher(words);
         while (between.find()) {
             Optional<Dye> left = dye(words.substring(0, between.start()));

@@ -11,9 +11,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -43,17 +44,24 @@ class CheckValuesTest {
     }
 
     private static Map<String, UnaryOperator<JsonNode>> answers() {
-        Map<String, UnaryOperator<JsonNode>> all = new TreeMap<>();
-        all.putAll(AirRows.rows());
-        all.putAll(BedRows.rows());
-        all.putAll(FrontRows.rows());
-        all.putAll(IonRows.rows());
-        all.putAll(StripRows.rows());
-        all.putAll(StrengthRows.rows());
-        all.putAll(ColumnSizeRows.rows());
-        all.putAll(WorkedExampleRows.rows());
-        all.putAll(BandRows.rows());
-        return all;
+        return Stream.of(
+                        AirRows.rows(),
+                        BedRows.rows(),
+                        FrontRows.rows(),
+                        IonRows.rows(),
+                        StripRows.rows(),
+                        StrengthRows.rows(),
+                        ColumnSizeRows.rows(),
+                        WorkedExampleRows.rows(),
+                        BandRows.rows())
+                .flatMap(rows -> rows.entrySet().stream())
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+    }
+
+    @Test
+    void every_row_has_one_answer_and_every_answer_a_row() throws IOException {
+        assertThat(Stream.concat(rows(), workedExamples()).map(Row::id))
+                .containsExactlyInAnyOrderElementsOf(ANSWERS.keySet());
     }
 
     static Stream<Row> rows() throws IOException {

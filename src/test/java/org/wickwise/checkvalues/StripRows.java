@@ -119,7 +119,8 @@ final class StripRows {
             factors.add(new RetardationFactor(
                     in.get("Rf").get(i).asDouble(), in.get("u").get(i).asDouble()));
         }
-        WeightedMean mean = WeightedMean.of(factors);
+        WeightedMean mean = WeightedMean.of(
+                factors.stream().map(RetardationFactor::asNumber).toList());
         return object().put("mean", RetardationFactor.combined(factors).value())
                 .put("u_internal", mean.internalUncertainty())
                 .put("chi2", mean.chiSquare())

@@ -2,9 +2,11 @@ package org.wickwise.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,14 +37,19 @@ class AfterwardsTest {
     }
 
     @Test
-    void every_line_has_a_reason_that_reaches_the_entry() {
-        for (String label :
-                new String[] {"run", "came-rust", "pool-rust", "balance-rust", "k-rust", "plates", "transfer"}) {
+    void every_line_has_a_reason_that_reaches_the_entry() throws IOException {
+        List<String> labels = labels(CommandLineRun.of("afterwards", RUN, "--as", "json"));
+        assertThat(labels).contains("run", "came-rust", "pool-rust", "balance-rust", "k-rust", "plates", "transfer");
+        for (String label : labels) {
             CommandLineRun run = CommandLineRun.of("afterwards", RUN, label);
             assertThat(run.code()).as(label).isEqualTo(ExitCodes.PLANNED);
             assertThat(run.out()).as(label).contains("ferry-ink-run.yaml:");
         }
         assertThat(CommandLineRun.of("afterwards", RUN, "came-rusty").err()).contains("did you mean `came-rust`?");
+    }
+
+    private static List<String> labels(CommandLineRun run) throws IOException {
+        return new ObjectMapper().readTree(run.out()).findValue("lines").findValuesAsText("label");
     }
 
     @Test

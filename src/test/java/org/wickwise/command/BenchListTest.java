@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -54,9 +55,13 @@ class BenchListTest {
                 .readTree(CommandLineRun.of(command, LESSON, "--as", "json").out())
                 .findValue("lines");
         assertThat(lines).hasSizeGreaterThan(8);
-        assertThat(lines.findValuesAsText("label")).doesNotHaveDuplicates();
-        String label = lines.get(lines.size() - 1).get("label").asText();
-        assertThat(CommandLineRun.of(command, LESSON, label).out()).startsWith("[" + label + "]");
+        List<String> labels = lines.findValuesAsText("label");
+        assertThat(labels).hasSameSizeAs(lines).doesNotHaveDuplicates();
+        for (String label : labels) {
+            CommandLineRun shown = CommandLineRun.of(command, LESSON, label);
+            assertThat(shown.err()).isEmpty();
+            assertThat(shown.out()).startsWith("[" + label + "]").contains("\n- ");
+        }
     }
 
     @Test
@@ -112,6 +117,50 @@ class BenchListTest {
                 "--evaporates",
                 "acetone=100");
         assertThat(box).contains("[smallest-space]").contains("661 % of the lower explosive limit", "can explode");
+    }
+
+    /** A lesson with a room but no temperature: the limit decides, and what is reckoned with it says so. */
+    @Test
+    void a_room_whose_temperature_nobody_wrote_down_is_as_warm_as_the_limit_says() throws IOException {
+        Path own = Files.createDirectory(folder.resolve("own"));
+        Files.writeString(
+                own.resolve("limits.yaml"), "limits:\n  temperature of a classroom: {value: 30, source: measured}\n");
+        String room = lessonIn("{cubic metres: 200}", "");
+        assertThat(answer("air", room)).contains("evenly mixed at 20 degC");
+        assertThat(answer("air", room, "--rules", own.toString())).contains("evenly mixed at 30 degC");
+        assertThat(answer("air", room, "vapour-acetone", "--evaporates", "acetone=100"))
+                .contains("temperature of a classroom");
+        String measured = lessonIn("{cubic metres: 200, temperature C: 25}", "");
+        assertThat(answer("air", measured, "--rules", own.toString())).contains("evenly mixed at 25 degC");
+        assertThat(answer("air", measured, "vapour-acetone", "--evaporates", "acetone=100"))
+                .doesNotContain("temperature of a classroom");
+    }
+
+    /** Two solvents that stand in jars only: as much of each, at one price. */
+    @Test
+    void two_bottles_of_which_as_much_is_taken_at_one_price_are_both_paid() throws IOException {
+        StringBuilder shelf = new StringBuilder("shelf: priced\nbottles:\n");
+        for (String solvent :
+                List.of("heptane", "ethyl acetate", "acetone", "ethanol", "hexane", "cyclohexane", "pentane")) {
+            shelf.append("  - {solvent: " + solvent + ", price per litre: 10}\n");
+        }
+        Files.writeString(folder.resolve("priced.yaml"), shelf);
+        String strip = "  - {solvent: %s, front mm: 74, travel mm: {straw: 1, rust: 0, harbour blue: 0}}\n";
+        Path lesson = Files.writeString(
+                folder.resolve("lesson.yaml"),
+                Files.readString(Path.of(LESSON)).replace("department-shelf.yaml", "priced.yaml")
+                        + strip.formatted("hexane")
+                        + strip.formatted("cyclohexane")
+                        + strip.formatted("pentane"));
+        String reason = answer("prepare", lesson.toString(), "price");
+        List<Double> litres = Pattern.compile("([0-9.]+) L x 10\\.00")
+                .matcher(reason)
+                .results()
+                .map(term -> Double.parseDouble(term.group(1)))
+                .toList();
+        assertThat(new HashSet<>(litres)).as("two terms are alike").hasSizeLessThan(litres.size());
+        double sum = litres.stream().mapToDouble(Double::doubleValue).sum();
+        assertThat(number(reason, "cost about ([0-9]+\\.[0-9]{2})")).isCloseTo(10 * sum, within(0.01));
     }
 
     /** CV-614: 800 ppm thin out to 100 ppm in 1.04 h in 200 m3 with 1200 m3 of fresh air an hour and K 3. */
@@ -192,7 +241,7 @@ class BenchListTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"2:20 2:20", "10:40 2:20", "2-20 10:40", "2:20 10:400"})
+    @ValueSource(strings = {"2:20 2:20", "10:40 2:20", "2-20 10:40", "2:20 10:400", "2:20:99 10:40", "2 10:40"})
     void looks_out_of_order_are_refused(String looks) {
         String[] seen = looks.split(" ");
         CommandLineRun run =

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +57,14 @@ class ClassTest {
         String ofTheFile = CommandLineRun.of("plan", alone.toString()).out();
         String ofTheTable = CommandLineRun.of("class", lesson(HEADER + SOUND).toString(), "1")
                 .out();
-        assertThat(withoutTitle(ofTheTable)).isEqualTo(withoutTitle(ofTheFile));
+        assertThat(withoutTitle(ofTheTable))
+                .isEqualTo(withoutTitle(ofTheFile).replace("why CASE LABEL", "class LESSONFILE GROUP LABEL"));
+    }
+
+    @Test
+    void the_plan_of_a_group_says_how_to_ask_about_a_line_of_it() {
+        String plan = CommandLineRun.of("class", SHIPPED, "1").out();
+        assertThat(plan).contains("class LESSONFILE GROUP LABEL").doesNotContain("why CASE LABEL");
     }
 
     private static String withoutTitle(String plan) {
@@ -134,6 +142,23 @@ class ClassTest {
         assertThat(run.out()).contains("Of 12 groups").doesNotContain("Left out");
     }
 
+    /** The heading of a column is a cell too: a dye may be called like a formula. */
+    @Test
+    void a_dye_called_like_a_formula_heads_a_column_that_no_program_reckons_with() throws IOException {
+        Path lesson = lesson("");
+        Files.writeString(lesson, Files.readString(lesson).replace("name: rust", "name: \"=rust\""));
+        String heading = CommandLineRun.of("sheet", lesson.toString())
+                .out()
+                .lines()
+                .findFirst()
+                .orElseThrow();
+        assertThat(heading).startsWith("group,solvent,replicate,front mm,'=rust mm,harbour blue mm,straw mm,");
+        Files.writeString(folder.resolve("readings.csv"), heading + "\n1,ethyl acetate,1,70,27,1,66,,,\n");
+        assertThat(CommandLineRun.of("class", lesson.toString(), "pooled-ethyl-acetate-rust")
+                        .out())
+                .contains("=rust in ethyl acetate: Rf 0.39");
+    }
+
     @Test
     void the_page_and_the_tables_hold_every_group() throws IOException {
         Path page = folder.resolve("class.html");
@@ -143,6 +168,33 @@ class ClassTest {
         assertThat(Files.readAllLines(table)).hasSize(13);
         assertThat(Files.readAllLines(folder.resolve("class-pooled.csv"))).hasSize(16);
         assertThat(Files.readString(folder.resolve("class-readings.csv"))).contains("travelled 27 mm");
+    }
+
+    @Test
+    void a_table_that_cannot_be_written_is_named_and_leaves_no_half_of_a_page() {
+        Path table = folder.resolve("no-such-folder").resolve("class.csv");
+        CommandLineRun run = CommandLineRun.of(
+                "class", SHIPPED, "--html", folder.resolve("class.html").toString(), "--csv", table.toString());
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains(table + ": the file cannot be written").doesNotContain("class.html");
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"sheet, csv", "cases, d"})
+    void a_name_that_no_file_has_is_told_where_it_stands(String key, String ending) throws IOException {
+        Path lesson = Files.writeString(folder.resolve("lesson.yaml"), lessonText(key + ": \"a\\0b." + ending + "\""));
+        CommandLineRun run = CommandLineRun.of("class", lesson.toString());
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains("lesson.yaml:", "`a\uFFFDb." + ending + "` is no name of a file");
+    }
+
+    @Test
+    void a_folder_of_cases_that_is_not_there_is_told_with_its_way_out() throws IOException {
+        Path lesson = Files.writeString(folder.resolve("lesson.yaml"), lessonText("cases: nowhere"));
+        CommandLineRun run = CommandLineRun.of("class", lesson.toString());
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains("the folder cannot be read", "check `cases` of the lesson file");
     }
 
     @Test
@@ -162,8 +214,10 @@ class ClassTest {
     void two_years_forecast_more_surely_than_one() throws IOException {
         Path notebook = folder.resolve("notebook");
         Files.createDirectory(notebook);
-        for (Path file : Files.list(Path.of("docs/examples/notebook")).toList()) {
-            Files.copy(file, notebook.resolve(file.getFileName()));
+        try (Stream<Path> earlier = Files.list(Path.of("docs/examples/notebook"))) {
+            for (Path file : earlier.toList()) {
+                Files.copy(file, notebook.resolve(file.getFileName()));
+            }
         }
         String oneYear = expected(notebook);
         CommandLineRun.of("record", SHIPPED, "--notebook", notebook.toString(), "--date", "2026-11-17");

@@ -18,6 +18,8 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.wickwise.Shipped;
 import org.wickwise.notebook.EntryDraft;
 import org.wickwise.notebook.EntryReader;
@@ -211,18 +213,20 @@ class NotebookCommandsTest {
                 .containsEntry("remarks", "jar left open");
     }
 
-    @Test
-    void no_cell_of_the_export_begins_like_a_formula() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"=", "+", "-", "@", "\\t", "\\r"})
+    void no_cell_of_the_export_begins_like_a_formula(String beginning) throws IOException {
         Path file = folder.resolve("case.yaml");
         Files.writeString(
                 file,
                 Files.readString(Path.of(DEMO))
-                        .replace("name: cancelling ink", "name: \"=HYPERLINK(1),\\\"x\\\"\"")
+                        .replace("name: cancelling ink", "name: \"" + beginning + "HYPERLINK(1),\\\"x\\\"\"")
                         .replace("harbour blue", "\"@blue\""));
         record(file.toString(), "--date", "2025-11-04", "--group", "-1");
         List<CSVRecord> rows = exported(notebook());
-        assertThat(rows.get(0).get("mixture")).isEqualTo("'=HYPERLINK(1),\"x\"");
-        assertThat(rows).allSatisfy(row -> assertThat(row.stream()).noneMatch(cell -> cell.matches("[=+@-].*")));
+        assertThat(rows.get(0).get("mixture")).isEqualTo("'" + beginning.translateEscapes() + "HYPERLINK(1),\"x\"");
+        assertThat(rows)
+                .allSatisfy(row -> assertThat(row.stream()).noneMatch(cell -> cell.matches("(?s)[=+@\t\r-].*")));
     }
 
     private List<CSVRecord> exported(Path notebook) throws IOException {

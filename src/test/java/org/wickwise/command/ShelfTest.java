@@ -13,6 +13,10 @@ import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.report.Heading;
 import org.wickwise.report.ReasonText;
+import org.wickwise.substance.Eluent;
+import org.wickwise.substance.Shelf;
+import org.wickwise.substance.ShelfReader;
+import org.wickwise.substance.Solvent;
 
 /** A shelf of one's own: what it changes in a plan, and how it is shown. */
 class ShelfTest {
@@ -40,6 +44,28 @@ class ShelfTest {
     void aBottleThatIsTooEmptyIsNotPouredAndThePlanSaysWhatItWouldHaveBeen() {
         assertThat(text("stock")).contains("then ethanol;", "33 mL of ethanol", "the shelf gives 20 mL");
         assertThat(why("stock")).contains("ethanol holds 20 mL", "department-shelf.yaml:8");
+    }
+
+    /** 60 mL of the one part let one mix 80 mL, whatever stands in the bottle that says nothing. */
+    @Test
+    void aBlendIsAsScantyAsTheBottleThatSaysHowLittleItHolds(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("small.yaml"),
+                "shelf: small\nbottles:\n  - {solvent: heptane, amount mL: 60}\n  - {solvent: ethyl acetate}\n");
+        Shelf shelf = ShelfReader.read(file, Shipped.data());
+        assertThat(shelf.millilitresOf(blend("heptane", 75, "ethyl acetate", 25)))
+                .hasValue(80);
+        assertThat(shelf.millilitresOf(Eluent.neat(solvent("ethyl acetate")))).isEmpty();
+        assertThat(shelf.millilitresOf(Eluent.neat(solvent("heptane")))).hasValue(60);
+    }
+
+    private static Eluent blend(String one, double percent, String other, double rest) {
+        return Eluent.of(
+                List.of(new Eluent.Part(solvent(one), percent), new Eluent.Part(solvent(other), rest)), List.of());
+    }
+
+    private static Solvent solvent(String name) {
+        return Shipped.data().solvent(name).orElseThrow();
     }
 
     @Test
@@ -78,6 +104,33 @@ class ShelfTest {
     }
 
     @Test
+    void aBottleThatIsNotOnTheLadderStillSaysWhatEveryPartOfItCanDo() {
+        String ladder =
+                CommandLineRun.of("shelf", "--for", "silica", "--of", SHELF).out();
+        assertThat(ladder.substring(ladder.indexOf("Not on this ladder")))
+                .containsSubsequence(
+                        "ethanol: no value",
+                        "    Hazards: highly flammable, irritates eyes.",
+                        "water: printed",
+                        "    Hazards: not classified.",
+                        "window spirit: a blend",
+                        "    Hazards of ethanol: highly flammable, irritates eyes.",
+                        "    Hazards of water: not classified.");
+    }
+
+    @Test
+    void whatAnAdditiveCanDoIsThatOfTheSolventOfItsNameOrNotKnown(@TempDir Path folder) throws IOException {
+        Path shelf = Files.writeString(
+                folder.resolve("shelf.yaml"),
+                "shelf: acid\nbottles:\n  - {name: sour spirit, blend: ethanol 90 % + water 10 % with acetic acid 1 % and salt 1 %}\n");
+        String asked = shelf.toString();
+        assertThat(CommandLineRun.of("shelf", "--for", "silica", "--of", asked).out())
+                .contains(
+                        "Hazards of acetic acid: flammable, burns skin and eyes.",
+                        "Hazards of salt: not known here; read the safety data sheet.");
+    }
+
+    @Test
     void onAReversedPhaseTheLadderIsTurnedRound() {
         assertThat(CommandLineRun.of("shelf", "--for", "C18").out())
                 .containsSubsequence("water  10.2", "methanol  5.1", "hexane  0.1");
@@ -103,7 +156,7 @@ class ShelfTest {
         assertThat(picture).startsWith("<svg").endsWith("</svg>\n");
         for (String name :
                 List.of(">heptane<", ">ethyl acetate<", ">acetone (banned)<", ">window spirit<", ">water<")) {
-            assertThat(picture).containsOnlyOnce(name);
+            assertThat(picture.replaceAll("<title>.*</title>", "")).containsOnlyOnce(name);
         }
     }
 
@@ -126,6 +179,16 @@ class ShelfTest {
     void aPhaseWithoutALadderStillSaysWhatItHoldsAndWhatToKeepAway() {
         assertThat(CommandLineRun.of("shelf", "--for", "paper").out())
                 .contains("No table ranks solvents on cellulose", "How cellulose holds dyes", "Keep away from it");
+    }
+
+    @Test
+    void noPictureOfAPhaseWithoutALadderIsMade() {
+        CommandLineRun run = CommandLineRun.of("shelf", "--for", "paper", "--as", "svg");
+        assertThat(run.code()).isEqualTo(ExitCodes.REFUSED);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .contains(
+                        "no ladder can be drawn, because no table ranks solvents on cellulose", "leave `--as svg` out");
     }
 
     @Test

@@ -152,7 +152,7 @@ class FiguresOfAPlanTest {
     void a_flask_that_holds_a_neighbour_in_its_last_tube_is_less_pure() {
         Dye own = new Dye("own", DyeClass.NEUTRAL, "", Place.wholeFile("invented"));
         Dye other = new Dye("other", DyeClass.NEUTRAL, "", Place.wholeFile("invented"));
-        Keeping.Flask flask = new Keeping.Flask(0, List.of(own), 0.9, 4.1, Optional.of(0.9), Optional.of(1.0));
+        Keeping.Flask flask = new Keeping.Flask(0, List.of(own), 0.9, 4.1, false, Optional.of(0.9), Optional.of(1.0));
         Elution elution = new Elution(List.of(9.0), Map.of(own, new Band(2, 0.25), other, new Band(4, 0.25)));
         WholeTubes tubes = WholeTubes.within(flask, elution, 0, 1).orElseThrow();
         assertThat(tubes.inWords()).isEqualTo("whole tubes 2 to 4");

@@ -55,8 +55,13 @@ class LimitsOfPlansTest {
     private static final Place HERE = Place.wholeFile("invented");
     private static final Eluent HEPTANE =
             Eluent.neat(Shipped.data().solvent("heptane").orElseThrow());
-    private static final Packing PACKING =
-            new Packing(new MayPack(HEPTANE, HEPTANE, PackingKind.FIRST_ELUENT), true, 0, 3, 0, List.of(BandOnBed.loaded(), BandOnBed.loaded()));
+    private static final Packing PACKING = new Packing(
+            new MayPack(HEPTANE, HEPTANE, PackingKind.FIRST_ELUENT),
+            true,
+            0,
+            3,
+            0,
+            List.of(BandOnBed.loaded(), BandOnBed.loaded()));
 
     private static Plan under(Judgement judged, String limit, double value) {
         return Shipped.planner().plan(TriedLimit.under(judged, limit, value));

@@ -67,7 +67,7 @@ class RouteSearchTest {
                         .best()
                         .isPresent())
                 .count();
-        assertThat(withRoute).isGreaterThan(100);
+        assertThat(withRoute).isGreaterThan(150);
     }
 
     @Test

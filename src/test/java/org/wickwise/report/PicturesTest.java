@@ -9,10 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +22,11 @@ import org.wickwise.Shipped;
 import org.wickwise.column.Band;
 import org.wickwise.plan.Keeping.Flask;
 import org.wickwise.plan.Plan;
+import org.wickwise.rulebook.Conclusion.Reading;
+import org.wickwise.rulebook.Conclusion.StripVerdict;
+import org.wickwise.strip.Spot;
+import org.wickwise.strip.Spot.Travelled;
+import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 
 /** What the pictures of strips and profiles show, read back from the SVG. */
@@ -30,22 +35,10 @@ class PicturesTest {
     private static final Path PICTURES = Path.of("src/test/resources/pictures");
     private static final Path NEAR = PICTURES.resolve("eight-near-dyes.yaml");
     private static final Path EVERY_KIND = PICTURES.resolve("every-kind-of-strip.yaml");
-    private static final Pattern MILLIMETRES = Pattern.compile("travelled ([0-9.]+) mm");
-    private static final Pattern TRANSLATION = Pattern.compile("translate\\(([0-9.]+) ([0-9.]+)\\)");
 
-    static List<Path> cases() throws IOException {
-        List<Path> cases = new ArrayList<>();
-        for (Path folder : List.of(Path.of("docs/examples"), Shipped.PUBLISHED, PICTURES)) {
-            try (Stream<Path> files = Files.list(folder)) {
-                files.filter(Files::isRegularFile)
-                        .filter(file -> file.toString().endsWith(".yaml"))
-                        .filter(file -> Stream.of("shelf", "lesson", "class", "run")
-                                .noneMatch(kind -> file.toString().endsWith("-" + kind + ".yaml")))
-                        .sorted()
-                        .forEach(cases::add);
-            }
-        }
-        return cases;
+    static List<Path> cases() {
+        return Stream.concat(Shipped.cases().stream(), Stream.of(NEAR, EVERY_KIND))
+                .toList();
     }
 
     @ParameterizedTest
@@ -72,13 +65,13 @@ class PicturesTest {
 
     @ParameterizedTest
     @MethodSource("cases")
-    void spotsFrontsAndBarsAreToScale(Path file) {
+    void spotsAndFrontsAreToScale(Path file) {
         Plan plan = Shipped.planOf(file);
         DrawnPicture picture = new DrawnPicture(StripsPicture.of(plan.judgement()));
         List<Element> rulers = DrawnPicture.ofClass(picture.root(), "ruler");
         List<Element> strips = DrawnPicture.ofClass(picture.root(), "strip");
         for (int i = 0; i < strips.size(); i++) {
-            var strip = plan.judged().strips().get(i);
+            Strip strip = plan.judged().strips().get(i);
             if (strip.frontMillimetres().isEmpty()) {
                 continue;
             }
@@ -88,36 +81,55 @@ class PicturesTest {
             Element front = DrawnPicture.ofClass(drawn, "front").get(0);
             assertThat(-DrawnPicture.number(front, "y1"))
                     .isEqualTo(unit * strip.frontMillimetres().getAsDouble(), within(0.02));
-            for (Element spot : DrawnPicture.ofClass(drawn, "spot")) {
-                Matcher read = MILLIMETRES.matcher(DrawnPicture.title(spot));
-                if (read.find()) {
-                    double middle = -DrawnPicture.number(
-                            DrawnPicture.all(spot, "circle").get(0), "cy");
-                    assertThat(middle).isEqualTo(unit * Double.parseDouble(read.group(1)), within(0.02));
+            for (Spot spot : strip.spots()) {
+                if (spot.position() instanceof Travelled travelled) {
+                    Element mark =
+                            DrawnPicture.all(drawnSpot(drawn, spot), "circle").get(0);
+                    assertThat(-DrawnPicture.number(mark, "cy"))
+                            .isEqualTo(unit * travelled.millimetres(), within(0.02));
                 }
             }
         }
     }
 
-    @Test
-    void aBarSpansTheNinetyFivePerCentIntervalOfItsPosition() {
-        Plan plan = Shipped.planOf(Shipped.DEMO);
+    @ParameterizedTest
+    @MethodSource("cases")
+    void everyBarSpansTheNinetyFivePerCentIntervalOfItsPosition(Path file) {
+        Plan plan = Shipped.planOf(file);
         DrawnPicture picture = new DrawnPicture(StripsPicture.of(plan.judgement()));
+        List<Element> strips = DrawnPicture.ofClass(picture.root(), "strip");
+        for (int i = 0; i < strips.size(); i++) {
+            Strip strip = plan.judged().strips().get(i);
+            double length = -DrawnPicture.number(
+                    DrawnPicture.ofClass(strips.get(i), "front").get(0), "y1");
+            boolean isVoid = plan.judgement().holds(new StripVerdict(strip, Reading.VOID));
+            for (Spot spot : strip.spots()) {
+                List<Element> bars = DrawnPicture.ofClass(drawnSpot(strips.get(i), spot), "interval");
+                assertThat(bars).hasSize(isVoid ? 0 : 1);
+                plan.judgement().retardationFactor(strip, spot.dyes().get(0)).ifPresent(read -> assertThat(bars)
+                        .allSatisfy(bar -> {
+                            assertThat(-DrawnPicture.number(bar, "y1")).isEqualTo(length * read.lowest(), within(0.02));
+                            assertThat(-DrawnPicture.number(bar, "y2"))
+                                    .isEqualTo(length * read.highest(), within(0.02));
+                        }));
+            }
+        }
+    }
+
+    @Test
+    void theBarOfAKnownReadingIsAsWideAsItsUncertaintySays() {
+        DrawnPicture picture =
+                new DrawnPicture(StripsPicture.of(Shipped.planOf(Shipped.DEMO).judgement()));
         double unit =
                 unitsPerMillimetre(DrawnPicture.ofClass(picture.root(), "ruler").get(0));
         Element strip = DrawnPicture.ofClass(picture.root(), "strip").get(1);
         Element spot = DrawnPicture.ofClass(strip, "spot").get(0);
         assertThat(DrawnPicture.title(spot)).isEqualTo("straw travelled 24 mm, Rf 0.33 ± 0.03");
         Element bar = DrawnPicture.ofClass(spot, "interval").get(0);
-        Dye straw = plan.judged().dyes().stream()
-                .filter(dye -> dye.name().equals("straw"))
-                .findFirst()
-                .orElseThrow();
-        var read = plan.judgement()
-                .retardationFactor(plan.judged().strips().get(1), straw)
-                .orElseThrow();
-        assertThat(-DrawnPicture.number(bar, "y1")).isEqualTo(72 * unit * read.lowest(), within(0.02));
-        assertThat(-DrawnPicture.number(bar, "y2")).isEqualTo(72 * unit * read.highest(), within(0.02));
+        assertThat(-DrawnPicture.number(bar, "y1"))
+                .isEqualTo(72 * unit * (24 / 72.0 - 0.03), within(72 * unit * 0.005));
+        assertThat(-DrawnPicture.number(bar, "y2"))
+                .isEqualTo(72 * unit * (24 / 72.0 + 0.03), within(72 * unit * 0.005));
     }
 
     @Test
@@ -164,24 +176,7 @@ class PicturesTest {
             pictures.add(ProfilePicture.of(plan));
         }
         for (String svg : pictures) {
-            Element root = new DrawnPicture(svg).root();
-            for (Element text : DrawnPicture.all(root, "text")) {
-                double size = text.hasAttribute("font-size") ? DrawnPicture.number(text, "font-size") : 12;
-                double width = Lettering.width(text.getTextContent(), size);
-                double before =
-                        switch (text.getAttribute("text-anchor")) {
-                            case "end" -> width;
-                            case "middle" -> width / 2;
-                            default -> 0;
-                        };
-                Matcher moved = TRANSLATION.matcher(((Element) text.getParentNode()).getAttribute("transform"));
-                double left = DrawnPicture.number(text, "x")
-                        + (moved.matches() ? Double.parseDouble(moved.group(1)) : 0)
-                        - before;
-                assertThat(text.hasAttribute("transform") ? 0 : left)
-                        .as(text.getTextContent())
-                        .isBetween(0.0, DrawnPicture.number(root, "width") - width);
-            }
+            assertThat(new DrawnPicture(svg).wordsOutside()).isEmpty();
         }
     }
 
@@ -228,14 +223,13 @@ class PicturesTest {
         var elution = plan.elution().orElseThrow();
         DrawnPicture picture = new DrawnPicture(ProfilePicture.of(plan));
         double unit = plan.judged().column().columnVolumeMillilitres().orElse(1);
-        Element ticks = DrawnPicture.ofClass(picture.root(), "ticks").get(0);
         for (Element curve : DrawnPicture.ofClass(picture.root(), "curve")) {
             Band band = elution.bands().entrySet().stream()
                     .filter(entry -> entry.getKey().name().equals(DrawnPicture.title(curve)))
                     .findFirst()
                     .orElseThrow()
                     .getValue();
-            assertThat(volume(ticks, peak(curve))).isEqualTo(unit * band.middleMillilitres(), within(unit * 0.01));
+            assertThat(picture.volume(peak(curve))).isEqualTo(unit * band.middleMillilitres(), within(unit * 0.01));
         }
         List<Element> bars = DrawnPicture.ofClass(picture.root(), "kept");
         List<Flask> kept = plan.keeping().orElseThrow().flasks();
@@ -243,12 +237,12 @@ class PicturesTest {
         for (int i = 0; i < bars.size(); i++) {
             double from = DrawnPicture.number(bars.get(i), "x");
             double to = from + DrawnPicture.number(bars.get(i), "width");
-            assertThat(volume(ticks, from)).isEqualTo(unit * kept.get(i).from(), within(unit * 0.01));
-            assertThat(volume(ticks, to)).isEqualTo(unit * kept.get(i).to(), within(unit * 0.01));
+            assertThat(picture.volume(from)).isEqualTo(unit * kept.get(i).from(), within(unit * 0.01));
+            assertThat(picture.volume(to)).isEqualTo(unit * kept.get(i).to(), within(unit * 0.01));
         }
         List<Element> steps = DrawnPicture.ofClass(picture.root(), "step");
         for (int i = 0; i < steps.size(); i++) {
-            assertThat(volume(ticks, DrawnPicture.number(steps.get(i), "x1")))
+            assertThat(picture.volume(DrawnPicture.number(steps.get(i), "x1")))
                     .isEqualTo(unit * elution.pouredBefore(i), within(unit * 0.01));
         }
     }
@@ -334,6 +328,15 @@ class PicturesTest {
                 .toList();
     }
 
+    private static Element drawnSpot(Element strip, Spot spot) {
+        String names = String.join(" + ", spot.dyes().stream().map(Dye::name).toList());
+        return DrawnPicture.ofClass(strip, "spot").stream()
+                .filter(drawn -> DrawnPicture.title(drawn)
+                        .startsWith(names + " " + spot.position().words()))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static double unitsPerMillimetre(Element ruler) {
         List<Element> marks = DrawnPicture.all(ruler, "text");
         double millimetres = Double.parseDouble(marks.get(1).getTextContent());
@@ -345,36 +348,15 @@ class PicturesTest {
     }
 
     private static double origin(Element strip) {
-        Matcher translation = TRANSLATION.matcher(strip.getAttribute("transform"));
+        Matcher translation = DrawnPicture.TRANSLATION.matcher(strip.getAttribute("transform"));
         assertThat(translation.matches()).isTrue();
         return Double.parseDouble(translation.group(2));
     }
 
-    /** The volume at a coordinate, read off the axis's first and last tick. */
-    private static double volume(Element ticks, double x) {
-        List<Element> labels = DrawnPicture.all(ticks, "text");
-        Element last = labels.get(labels.size() - 1);
-        double left = DrawnPicture.number(labels.get(0), "x");
-        double right = DrawnPicture.number(last, "x");
-        return (x - left) / (right - left) * Double.parseDouble(last.getTextContent());
-    }
-
     /** Where the curve is highest. */
     private static double peak(Element curve) {
-        String[] points = DrawnPicture.all(curve, "path")
-                .get(0)
-                .getAttribute("d")
-                .substring(1)
-                .split(" L");
-        double highest = Double.POSITIVE_INFINITY;
-        double at = 0;
-        for (String point : points) {
-            String[] pair = point.split(" ");
-            if (Double.parseDouble(pair[1]) < highest) {
-                highest = Double.parseDouble(pair[1]);
-                at = Double.parseDouble(pair[0]);
-            }
-        }
-        return at;
+        return DrawnPicture.points(curve).stream()
+                .min(Comparator.comparingDouble(point -> point[1]))
+                .orElseThrow()[0];
     }
 }

@@ -1,12 +1,15 @@
 package org.wickwise.strip;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Rf, k and their uncertainty against printed and independently computed numbers; the source stands beside each. */
 class RetardationFactorTest {
@@ -85,5 +88,28 @@ class RetardationFactorTest {
     void theIntervalNeverLeavesTheStrip() {
         assertThat(new RetardationFactor(0.01, 0.02).lowest()).isZero();
         assertThat(new RetardationFactor(0.99, 0.02).highest()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.01, 1.01, Double.NaN})
+    void what_does_not_lie_on_the_strip_is_no_rf(double value) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new RetardationFactor(value, 0.01))
+                .withMessageContaining("expected 0 to 1");
+    }
+
+    @Test
+    void a_gap_between_two_rf_may_be_negative_and_is_averaged_like_them() {
+        WeightedMean mean = WeightedMean.of(List.of(new Uncertain(-0.1, 0.01), new Uncertain(-0.2, 0.01)));
+        assertThat(mean.value()).isCloseTo(-0.15, within(1e-12));
+    }
+
+    @Test
+    void several_strips_that_end_at_the_front_have_their_mean_there() {
+        for (int strips = 1; strips <= 40; strips++) {
+            assertThat(RetardationFactor.combined(Collections.nCopies(strips, new RetardationFactor(1, 0.013)))
+                            .value())
+                    .isCloseTo(1, within(1e-12));
+        }
     }
 }

@@ -45,6 +45,24 @@ class RoomAirTest {
                 .isZero();
     }
 
+    /** The table has no Antoine constants of it, and a vapour pressure at 20 degC only. */
+    @Test
+    void a_vapour_pressure_does_not_cap_what_a_warmer_liquid_gives_off() {
+        Solvent ammonia = Shipped.data().solvent("aqueous ammonia").orElseThrow();
+        assertThat(ammonia.value("vapour pressure").orElseThrow().celsius()).hasValue(20);
+        assertThat(Saturation.over(ammonia, 20)).isPresent();
+        assertThat(Saturation.over(ammonia, 15)).isPresent();
+        assertThat(Saturation.over(ammonia, 20.1)).isEmpty();
+    }
+
+    @Test
+    void antoine_constants_reach_warmer_rooms() {
+        Solvent acetone = Shipped.data().solvent("acetone").orElseThrow();
+        double at20 = Saturation.over(acetone, 20).orElseThrow().share().partsPerMillion();
+        assertThat(Saturation.over(acetone, 30).orElseThrow().share().partsPerMillion())
+                .isGreaterThan(1.3 * at20);
+    }
+
     @Test
     void a_limit_itself_is_kept() {
         assertThat(ppm(1000).exceeds(ppm(1000))).isFalse();

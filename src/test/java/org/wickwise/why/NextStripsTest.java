@@ -55,7 +55,7 @@ class NextStripsTest {
     }
 
     private static NextStrips next(Case written, int draws) {
-        return NextStrips.of(JUDGE, Shipped.planner(), written, draws, 1);
+        return NextStrips.of(JUDGE, Shipped.planner(), written, draws, 1, all -> done -> {});
     }
 
     @Test

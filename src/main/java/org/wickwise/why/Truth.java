@@ -13,7 +13,7 @@ import org.wickwise.substance.Eluent;
  * @param dyes in the order of their names
  * @param retardations Rf, 0 to 1
  */
-record True(List<Dye> dyes, Map<Eluent, Map<Dye, Double>> retardations) {
+record Truth(List<Dye> dyes, Map<Eluent, Map<Dye, Double>> retardations) {
 
     double retardation(Dye dye, Eluent eluent) {
         return retardations.get(eluent).get(dye);
