@@ -68,6 +68,13 @@ class SlipsInFoldersTest {
                 "stationary-phases/cyano-silica.yaml | strips that speak for it: [silica]"
                         + " | strips that speak for it: [silca] | `silca` is not a known stationary phase"
                         + " | did you mean `silica`?",
+                "properties.yaml | margin: 0.5 | margin: 0 | the margin of polarity index is no number above 0"
+                        + " | write for example",
+                "properties.yaml | dielectric constant: {margin | dielectric: {margin"
+                        + " | `dielectric` is not a known property | did you mean",
+                "properties.yaml | [OSHA PEL, | [OHSA PEL, | `OHSA PEL` is not a known property"
+                        + " | did you mean `OSHA PEL`?",
+                "properties.yaml | [OSHA PEL, | [density, | `density` comes in g/mL | take it out of this list",
                 "sources.yaml | seen: no | seen: partly | `seen` is `partly` | write yes, no or in part",
             })
     void a_slip_in_the_solvent_data_is_told(String file, String stands, String slip, String found, String wayOut) {

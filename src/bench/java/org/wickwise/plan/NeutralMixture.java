@@ -70,7 +70,7 @@ final class NeutralMixture {
                         pourable(name, (strengths[a] + strengths[b]) / 2, Math.max(burdens[a], burdens[b]), eluents));
             }
         }
-        return new Choices(dyes, pourable, 100, 1, 0.25);
+        return new Choices(dyes, pourable, 100, 1, 0.25, 4, 0.5);
     }
 
     private Pourable pourable(String name, double strength, double burden, int eluents) {

@@ -3,7 +3,6 @@ package org.wickwise.column;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * How one dye came off a column, reckoned from what fractions hold of it. Volumes are in millilitres at the outlet, from the
@@ -37,12 +36,6 @@ public record CollectedBand(
     /** How far the width of a band that is not quite Gaussian may be off, as a share of it. Our choice. */
     private static final double SHAPE = 0.03;
 
-    private static final int MOST_ROUNDS = 500;
-    private static final double NEAR_ENOUGH = 1e-7;
-    private static final double HARDLY_ANY = 1e-12;
-    /** As much of a band may be too faint to be read in the fractions around it. Our choice. */
-    private static final double MOST_TOO_FAINT = 0.02;
-
     /**
      * One fraction, as one dye knows it.
      *
@@ -74,11 +67,11 @@ public record CollectedBand(
     }
 
     /**
-     * From amounts; of a dye that came in several pieces, the one with the fullest fraction. The mean and the standard deviation are those of the Gaussian band that is the likeliest to fall into
-     * fractions of these limits in these shares (expectation and maximisation for grouped readings: Dempster, Laird and
-     * Rubin, J. R. Stat. Soc. B 1977, 39, 1, from memory), so wide and unequal fractions do not widen the band as plain
-     * moments would; a little of the band may be too faint in the fractions around. The uncertainty takes the amounts' own and the width of the fractions, each of which hides where its
-     * share lies within it. A standard deviation needs three fractions that hold the dye.
+     * From amounts; of a dye that came in several pieces, the one with the fullest fraction. The mean and the standard
+     * deviation are those of the {@link LikeliestBand}, so wide and unequal fractions do not widen the band as plain moments
+     * would; a little of the band may be too faint in the fractions around. The uncertainty takes the amounts' own and the
+     * width of the fractions, each of which hides where its share lies within it. A standard deviation needs three fractions
+     * that hold the dye.
      *
      * @param portions in order, each beginning where the one before ends
      * @return empty when no fraction surely holds the dye
@@ -89,9 +82,9 @@ public record CollectedBand(
             return Optional.empty();
         }
         double total = filled.stream().mapToDouble(Portion::amount).sum();
-        double[] moments = moments(filled, total);
+        double[] moments = LikeliestBand.moments(filled, total);
         if (filled.size() >= FEWEST_FOR_A_WIDTH) {
-            moments = likeliest(filled, total, moments);
+            moments = LikeliestBand.of(filled, total, moments);
         }
         double mean = moments[0];
         double variance = moments[1];
@@ -138,67 +131,6 @@ public record CollectedBand(
             end = portions.get(i).isFilled() ? i : end;
         }
         return end;
-    }
-
-    private static double[] moments(List<Portion> filled, double total) {
-        double mean = filled.stream()
-                        .mapToDouble(portion -> portion.amount() * portion.middle())
-                        .sum()
-                / total;
-        double variance = filled.stream()
-                        .mapToDouble(portion -> portion.amount()
-                                * (Math.pow(portion.middle() - mean, 2) + portion.width() * portion.width() / 12))
-                        .sum()
-                / total;
-        return new double[] {mean, variance};
-    }
-
-    private static double[] likeliest(List<Portion> filled, double total, double[] start) {
-        double[] now = start;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            double sigma = Math.sqrt(now[1]);
-            double mean = 0;
-            double square = 0;
-            double share = 0;
-            double[] rest = {now[0], now[1] + now[0] * now[0]};
-            for (Portion portion : filled) {
-                double[] within = within(portion, now[0], sigma);
-                mean += portion.amount() / total * within[1];
-                square += portion.amount() / total * within[2];
-                share += within[0];
-                rest[0] -= within[0] * within[1];
-                rest[1] -= within[0] * within[2];
-            }
-            double faint = Math.min(MOST_TOO_FAINT, Math.max(0, 1 - share) / share);
-            double scale = share < 1 ? faint / (1 - share) : 0;
-            mean = (mean + scale * rest[0]) / (1 + faint);
-            square = (square + scale * rest[1]) / (1 + faint);
-            double[] next = {mean, square - mean * mean};
-            boolean same = Math.abs(next[0] - now[0]) < NEAR_ENOUGH * sigma
-                    && Math.abs(Math.sqrt(next[1]) - sigma) < NEAR_ENOUGH * sigma;
-            now = next;
-            if (same) {
-                break;
-            }
-        }
-        return now;
-    }
-
-    /** Share, mean and mean square of the part of a Gaussian band that falls into a fraction. */
-    private static double[] within(Portion portion, double mean, double sigma) {
-        NormalDistribution unit = new NormalDistribution();
-        double a = (portion.fromMillilitres() - mean) / sigma;
-        double b = (portion.toMillilitres() - mean) / sigma;
-        double share = unit.cumulativeProbability(b) - unit.cumulativeProbability(a);
-        if (share < HARDLY_ANY) {
-            double nearest = a > 0 ? portion.fromMillilitres() : portion.toMillilitres();
-            return new double[] {0, nearest, nearest * nearest};
-        }
-        double first = (unit.density(a) - unit.density(b)) / share;
-        double second = 1 + (a * unit.density(a) - b * unit.density(b)) / share;
-        double inside = mean + sigma * first;
-        double spread = Math.max(0, second - first * first) * sigma * sigma;
-        return new double[] {share, inside, inside * inside + spread};
     }
 
     /**

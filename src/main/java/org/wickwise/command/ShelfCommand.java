@@ -107,14 +107,15 @@ final class ShelfCommand implements Callable<Integer> {
     }
 
     private static String inWords(Shelf shelf, StationaryPhase phase, SolventData data) {
-        String ladder =
-                phase.ladder().isEmpty() ? "" : ShelfText.of(ShelfLadder.of(shelf, phase), data, Terminal.heading());
+        String ladder = phase.ladder().isEmpty()
+                ? ""
+                : ShelfText.of(ShelfLadder.of(shelf, phase, data.otherScales()), data, Terminal.heading());
         return ladder + ShelfText.of(phase, Terminal.heading());
     }
 
     private int picture(Shelf shelf, StationaryPhase phase, SolventData data) {
         if (phase.ladder().isPresent()) {
-            return print(LadderPicture.of(ShelfLadder.of(shelf, phase), data));
+            return print(LadderPicture.of(ShelfLadder.of(shelf, phase, data.otherScales()), data));
         }
         spec.commandLine()
                 .getErr()

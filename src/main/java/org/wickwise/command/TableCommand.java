@@ -35,8 +35,8 @@ final class TableCommand implements Callable<Integer> {
     public Integer call() {
         Path folder = Workbench.home().resolve("solvent-data");
         SolventData data = SolventDataReader.read(folder);
-        List<Disagreement> found = TableCheck.of(data);
         KnownDisagreements known = KnownDisagreements.read(folder);
+        List<Disagreement> found = TableCheck.of(data, known.tolerances());
         Heading heading = Terminal.heading();
         spec.commandLine().getOut().print(TableText.of(data, found, known, heading));
         spec.commandLine().getOut().flush();

@@ -39,6 +39,7 @@ public final class AirLines {
     private final Optional<Reason> stated;
     private final OptionalDouble measuredCelsius;
     private final double celsius;
+    private final List<String> exposureLimits;
     private final Uncovered uncovered;
     private final ReasonedLines lines = new ReasonedLines();
 
@@ -46,7 +47,8 @@ public final class AirLines {
         this.laidOut = laidOut;
         this.ofTheClass = ofTheClass;
         this.stated = stated;
-        this.uncovered = Uncovered.of(ofTheClass.keySet());
+        this.exposureLimits = laidOut.data().exposureLimits();
+        this.uncovered = Uncovered.of(ofTheClass.keySet(), exposureLimits);
         this.measuredCelsius =
                 laidOut.lesson().room().map(Room::temperatureCelsius).orElse(OptionalDouble.empty());
         this.celsius = measuredCelsius.orElse(laidOut.value(USUAL_TEMPERATURE));
@@ -78,8 +80,7 @@ public final class AirLines {
         }
         Optional<Room> room = laidOut.lesson().room();
         if (room.isPresent()) {
-            RoomVapours inTheRoom =
-                    RoomVapours.of(ofTheClass, new RoomAir(room.get().cubicMetres()), celsius);
+            RoomVapours inTheRoom = vapours(ofTheClass, new RoomAir(room.get().cubicMetres()));
             inTheRoom.vapours().forEach(vapour -> vapour(vapour, room.get().cubicMetres()));
             together("room", "In the room, " + cubic(room.get().cubicMetres()) + ", all vapours together", inTheRoom);
             smallestSpace(room.get());
@@ -160,9 +161,13 @@ public final class AirLines {
                 Section.BASIS, "vapour-" + Words.slug(vapour.solvent().name()), text, formula, IDEAL_GAS, grounds);
     }
 
-    private static List<String> properties() {
+    private RoomVapours vapours(Map<Solvent, Double> millilitres, RoomAir space) {
+        return RoomVapours.of(millilitres, space, celsius, exposureLimits);
+    }
+
+    private List<String> properties() {
         List<String> properties = new ArrayList<>(List.of(RoomVapours.LOWER_EXPLOSIVE_LIMIT));
-        properties.addAll(RoomVapours.EXPOSURE_LIMITS);
+        properties.addAll(exposureLimits);
         return properties;
     }
 
@@ -227,9 +232,9 @@ public final class AirLines {
                         : shown + ", not above " + alarm + ".";
     }
 
-    private static String people(RoomVapours vapours) {
+    private String people(RoomVapours vapours) {
         List<String> sums = new ArrayList<>();
-        for (String list : RoomVapours.EXPOSURE_LIMITS) {
+        for (String list : exposureLimits) {
             vapours.against(list).ifPresent(mixture -> sums.add(Figures.three(mixture.sumOfShares()) + " by " + list));
         }
         if (sums.isEmpty()) {
@@ -256,12 +261,12 @@ public final class AirLines {
         together(
                 "smallest-space",
                 "In the smallest closed space, " + cubic(cubicMetres) + ", everything at once",
-                RoomVapours.of(ofTheClass, space, celsius));
+                vapours(ofTheClass, space));
         if (laidOut.groups() > 1) {
             together(
                     "smallest-space-group",
                     "In the smallest closed space, one group's share alone",
-                    RoomVapours.of(ofAGroup(), space, celsius),
+                    vapours(ofAGroup(), space),
                     List.of(laidOut.groupsStated()));
         }
     }
@@ -276,8 +281,8 @@ public final class AirLines {
     private void withoutRoom() {
         String small = "small classroom";
         String large = "large classroom";
-        RoomVapours inASmall = RoomVapours.of(ofTheClass, new RoomAir(laidOut.value(small)), celsius);
-        RoomVapours inALarge = RoomVapours.of(ofTheClass, new RoomAir(laidOut.value(large)), celsius);
+        RoomVapours inASmall = vapours(ofTheClass, new RoomAir(laidOut.value(small)));
+        RoomVapours inALarge = vapours(ofTheClass, new RoomAir(laidOut.value(large)));
         lines.said(
                 Section.NEXT,
                 "no-room",

@@ -13,6 +13,7 @@ import org.wickwise.lesson.ClassSummary.Part;
 import org.wickwise.lesson.ClassSummary.Standing;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.plan.RefusalLines;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.substance.Eluent;
@@ -50,14 +51,14 @@ public final class ClassFindings {
         ClassReadings readings = new ClassReadings(lesson, outcomes, limits);
         ReadingNotes notes = new ReadingNotes(lesson, groups, outcomes);
         List<Part> parts = new ArrayList<>();
-        parts.add(new Part("In short", List.of(inShort())));
-        parts.add(new Part("Who can go on", ways()));
-        parts.add(new Part("Who must run strips again, and why", repeats()));
-        parts.add(new Part("Who can go on, and could still run a strip", couldRun()));
-        parts.add(new Part("Readings that lie far from those of the other groups", readings.farOut()));
-        parts.add(new Part("Rf over the whole class", readings.lines()));
-        parts.add(new Part("What was left out", notes.leftOut()));
-        parts.add(new Part("How the readings were taken", notes.told()));
+        parts.add(Part.alsoInATable("In short", List.of(inShort())));
+        parts.add(Part.alsoInATable("Who can go on", ways()));
+        parts.add(Part.alsoInATable("Who must run strips again, and why", repeats()));
+        parts.add(Part.inWordsOnly("Who can go on, and could still run a strip", couldRun()));
+        parts.add(Part.inWordsOnly("Readings that lie far from those of the other groups", readings.farOut()));
+        parts.add(Part.alsoInATable("Rf over the whole class", readings.lines()));
+        parts.add(Part.inWordsOnly("What was left out", notes.leftOut()));
+        parts.add(Part.inWordsOnly("How the readings were taken", notes.told()));
         return new ClassSummary(
                 lesson.basis().title(),
                 parts.stream().filter(part -> !part.lines().isEmpty()).toList(),
@@ -189,7 +190,8 @@ public final class ClassFindings {
         String text = "Group " + outcome.group() + ": "
                 + Stream.concat(
                                 Stream.of(before),
-                                Stream.concat(said.stream().map(line -> untilAdvice(line.text())), Stream.of(after)))
+                                Stream.concat(
+                                        said.stream().map(line -> RefusalLines.alone(line.text())), Stream.of(after)))
                         .filter(sentence -> !sentence.isEmpty())
                         .collect(Collectors.joining(" "));
         return new PlanLine(
@@ -198,10 +200,6 @@ public final class ClassFindings {
                 text,
                 new Reason.Chosen(
                         text, List.of(), said.stream().map(PlanLine::reason).toList()));
-    }
-
-    private static String untilAdvice(String text) {
-        return text.replace(" What to try next stands below.", "");
     }
 
     /** Eluents in which the lesson plans a strip, or else most groups have one. */
@@ -219,7 +217,7 @@ public final class ClassFindings {
 
     private GroupRow row(GroupOutcome outcome) {
         List<String> toRun = new ArrayList<>();
-        outcome.obstacles().stream().limit(1).forEach(line -> toRun.add(untilAdvice(line.text())));
+        outcome.obstacles().stream().limit(1).forEach(line -> toRun.add(RefusalLines.alone(line.text())));
         outcome.wanted().forEach(line -> toRun.add(line.text()));
         return new GroupRow(
                 outcome.group(),

@@ -12,10 +12,22 @@ import org.wickwise.plan.PlanLine;
  */
 public record ClassSummary(String title, List<Part> parts, List<GroupRow> groups, List<PooledRow> pooled) {
 
-    /** A few lines under a heading. */
-    public record Part(String title, List<PlanLine> lines) {
+    /**
+     * A few lines under a heading.
+     *
+     * @param inATable whether the rows of groups or of pooled readings say the same, so that a page with tables leaves it out
+     */
+    public record Part(String title, List<PlanLine> lines, boolean inATable) {
         public Part {
             lines = List.copyOf(lines);
+        }
+
+        static Part alsoInATable(String title, List<PlanLine> lines) {
+            return new Part(title, lines, true);
+        }
+
+        static Part inWordsOnly(String title, List<PlanLine> lines) {
+            return new Part(title, lines, false);
         }
     }
 

@@ -103,7 +103,7 @@ final class FreshAirLines {
         falling(fresh, vapours.percentOfLowerExplosiveLimit() / alarm, terms)
                 .ifPresent(time -> times.add(time + " to the burning alarm of "
                         + laidOut.limit(AirLines.BURNING_ALARM).shown() + " of the lower explosive limit"));
-        for (String list : RoomVapours.EXPOSURE_LIMITS) {
+        for (String list : vapours.exposureLimits()) {
             falling(fresh, vapours.sumOfShares(list), terms)
                     .ifPresent(time -> times.add(time + " to the limits of the " + list));
         }
@@ -157,7 +157,7 @@ final class FreshAirLines {
     /** What the air holds at the end of a lesson in which everything evaporates evenly. */
     private void builtUp(DilutionVentilation fresh, double hours) {
         double exposed = 0;
-        for (String list : RoomVapours.EXPOSURE_LIMITS) {
+        for (String list : vapours.exposureLimits()) {
             exposed = Math.max(exposed, builtUp(fresh, hours, list));
         }
         double burning = 100 * builtUp(fresh, hours, RoomVapours.LOWER_EXPLOSIVE_LIMIT);
@@ -187,7 +187,7 @@ final class FreshAirLines {
     /** The fresh air that would keep the vapours of a lesson at the exposure limits. */
     private void airNeeded(double hours) {
         double needed = 0;
-        for (String list : RoomVapours.EXPOSURE_LIMITS) {
+        for (String list : vapours.exposureLimits()) {
             double ofTheList = vapours.vapours().stream()
                     .filter(vapour ->
                             vapour.limit(list).isPresent() && vapour.liquid().millilitres() > 0)

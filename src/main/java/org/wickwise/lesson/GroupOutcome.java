@@ -37,8 +37,6 @@ record GroupOutcome(
         List<String> told,
         Optional<Place> place) {
 
-    private static final String NONE_WANTED = "next-none";
-
     /**
      * What a group says of one dye in one eluent.
      *
@@ -71,7 +69,7 @@ record GroupOutcome(
                         .map(route -> "pack and load with " + route.packing().packing() + "; pour " + route.names()),
                 plan.isRefusal() ? plan.linesIn(Section.VERDICT) : List.of(),
                 plan.linesIn(Section.NEXT).stream()
-                        .filter(line -> !line.label().equals(NONE_WANTED))
+                        .filter(line -> !line.saysNoStripIsWanted())
                         .toList(),
                 eluents,
                 readings(plan.judgement()),

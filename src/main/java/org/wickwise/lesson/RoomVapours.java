@@ -19,13 +19,11 @@ import org.wickwise.substance.VapourShare;
  * liquid: of a mixture that is high, since each liquid lowers the vapour of the others.
  *
  * @param vapours in the order of the solvents' names
+ * @param exposureLimits the exposure limits of the table, each list a kind of its own
  */
-record RoomVapours(List<Vapour> vapours, RoomAir air, double celsius) {
+record RoomVapours(List<Vapour> vapours, RoomAir air, double celsius, List<String> exposureLimits) {
 
     static final String LOWER_EXPLOSIVE_LIMIT = "lower explosive limit";
-
-    /** The exposure limits of the table, each list a kind of its own. */
-    static final List<String> EXPOSURE_LIMITS = List.of("OSHA PEL", "NIOSH REL");
 
     /**
      * One vapour.
@@ -59,12 +57,12 @@ record RoomVapours(List<Vapour> vapours, RoomAir air, double celsius) {
     }
 
     /** Solvents whose density or molar mass is not known are left out. */
-    static RoomVapours of(Map<Solvent, Double> millilitres, RoomAir air, double celsius) {
+    static RoomVapours of(Map<Solvent, Double> millilitres, RoomAir air, double celsius, List<String> exposureLimits) {
         List<Vapour> vapours = new ArrayList<>();
         MolarVolume molarVolume = MolarVolume.at(celsius);
         millilitres.forEach((solvent, amount) -> EvaporatedLiquid.of(solvent, amount)
                 .ifPresent(liquid -> vapours.add(vapour(solvent, liquid, air, molarVolume, celsius))));
-        return new RoomVapours(List.copyOf(vapours), air, celsius);
+        return new RoomVapours(List.copyOf(vapours), air, celsius, exposureLimits);
     }
 
     private static Vapour vapour(
@@ -95,9 +93,9 @@ record RoomVapours(List<Vapour> vapours, RoomAir air, double celsius) {
         return against(property).map(VapourMixture::sumOfShares).orElse(0.0);
     }
 
-    /** The larger of the sums of shares by the lists of exposure limits. */
+    /** The largest of the sums of shares by the lists of exposure limits; 0 where there is no list. */
     double worstExposure() {
-        return EXPOSURE_LIMITS.stream().mapToDouble(this::sumOfShares).max().orElseThrow();
+        return exposureLimits.stream().mapToDouble(this::sumOfShares).max().orElse(0);
     }
 
     double percentOfLowerExplosiveLimit() {

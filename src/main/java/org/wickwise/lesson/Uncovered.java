@@ -16,10 +16,10 @@ import org.wickwise.text.Words;
  */
 record Uncovered(Map<String, List<String>> missing) {
 
-    static Uncovered of(Collection<Solvent> solvents) {
+    static Uncovered of(Collection<Solvent> solvents, List<String> exposureLimits) {
         Map<String, List<String>> missing = new TreeMap<>();
         for (Solvent solvent : solvents) {
-            List<String> unknown = unknown(solvent);
+            List<String> unknown = unknown(solvent, exposureLimits);
             if (!unknown.isEmpty()) {
                 missing.put(solvent.name(), unknown);
             }
@@ -27,7 +27,7 @@ record Uncovered(Map<String, List<String>> missing) {
         return new Uncovered(missing);
     }
 
-    private static List<String> unknown(Solvent solvent) {
+    private static List<String> unknown(Solvent solvent, List<String> exposureLimits) {
         if (solvent.number("density").isEmpty() || solvent.number("molar mass").isEmpty()) {
             return List.of("density or molar mass, so it is not reckoned at all");
         }
@@ -35,9 +35,7 @@ record Uncovered(Map<String, List<String>> missing) {
         if (!isAbove0(solvent, RoomVapours.LOWER_EXPLOSIVE_LIMIT)) {
             unknown.add(RoomVapours.LOWER_EXPLOSIVE_LIMIT);
         }
-        RoomVapours.EXPOSURE_LIMITS.stream()
-                .filter(list -> !isAbove0(solvent, list))
-                .forEach(unknown::add);
+        exposureLimits.stream().filter(list -> !isAbove0(solvent, list)).forEach(unknown::add);
         return unknown;
     }
 

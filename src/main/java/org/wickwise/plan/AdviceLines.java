@@ -72,8 +72,8 @@ final class AdviceLines {
                     ? "None is needed for this plan: every eluent it pours was tried and read without doubt."
                     : "No rule names one. Another bed may do what these eluents cannot: ask `suppose CASE \"the column is"
                             + " ...\"`, or `next CASE` for eluents of the whole table.";
-            lines.add(
-                    new PlanLine("next-none", Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));
+            lines.add(new PlanLine(
+                    PlanLine.NO_STRIP_WANTED, Section.NEXT, text, new Reason.Chosen(text, List.of(), pouredStrips())));
         }
     }
 

@@ -20,9 +20,17 @@ import org.wickwise.substance.Eluent;
  * @param plates N of the column
  * @param comfortableColumnVolumes bands of one step should be this far apart
  * @param creepLimit the share of the bed that a dye may move before its own step
+ * @param unmeasuredColumnVolumes how much of an eluent brings a dye off that nobody measured in it
+ * @param leastColumnVolumes no eluent is poured for less
  */
 record Choices(
-        List<Dye> dyes, List<Pourable> pourable, double plates, double comfortableColumnVolumes, double creepLimit) {
+        List<Dye> dyes,
+        List<Pourable> pourable,
+        double plates,
+        double comfortableColumnVolumes,
+        double creepLimit,
+        double unmeasuredColumnVolumes,
+        double leastColumnVolumes) {
 
     /**
      * What one dye does in one eluent.

@@ -30,6 +30,8 @@ import org.wickwise.substance.Eluent;
 /** Looks up what a judged case leaves to choose from. */
 final class ChoicesOfCase {
 
+    static final String UNMEASURED_STEP = "volume of an unmeasured step";
+
     private final Judgement judgement;
     private final Burden burden;
     private final Supply supply;
@@ -101,7 +103,9 @@ final class ChoicesOfCase {
                 pourable,
                 Loading.plates(judgement),
                 judgement.limit("comfortable distance"),
-                judgement.limit("creep before release limit"));
+                judgement.limit("creep before release limit"),
+                judgement.limit(UNMEASURED_STEP),
+                judgement.limit("least volume of a step"));
     }
 
     private Pourable pourable(Eluent eluent, BitSet notAfter) {

@@ -27,7 +27,7 @@ enum Criterion {
         double count(Move move, Choices choices) {
             int close = 0;
             for (int i = 1; i < move.fractions().size(); i++) {
-                double earlier = latest(move, move.fractions().get(i - 1), choices, UNMEASURED_COLUMN_VOLUMES);
+                double earlier = latest(move, move.fractions().get(i - 1), choices);
                 double later = earliest(move, move.fractions().get(i), choices);
                 close += later - earlier < choices.comfortableColumnVolumes() ? 1 : 0;
             }
@@ -99,8 +99,6 @@ enum Criterion {
     },
     COST("cost");
 
-    private static final double UNMEASURED_COLUMN_VOLUMES = 3;
-
     private final String words;
 
     Criterion(String words) {
@@ -136,12 +134,12 @@ enum Criterion {
     }
 
     /** Column volumes until the last of these dyes is off. */
-    private static double latest(Move move, int set, Choices choices, double unmeasured) {
+    private static double latest(Move move, int set, Choices choices) {
         Pourable pourable = move.pourable(choices);
         double latest = 0;
         for (int dye = 0; dye < choices.dyes().size(); dye++) {
             if ((set & 1 << dye) != 0) {
-                latest = Math.max(latest, columnVolumes(pourable.reach().get(dye), unmeasured));
+                latest = Math.max(latest, columnVolumes(pourable.reach().get(dye), choices.unmeasuredColumnVolumes()));
             }
         }
         return latest;

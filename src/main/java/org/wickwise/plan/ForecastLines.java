@@ -49,7 +49,7 @@ public final class ForecastLines {
 
     /** A strip of another year cannot be run longer, and none of this year's was tried. */
     private boolean isNotForEarlierStrips(PlanLine line) {
-        return line.label().equals("next-none")
+        return line.saysNoStripIsWanted()
                 || line.section() == Section.NEXT
                         && judgement.all(Conclusion.RunAgain.class).stream()
                                 .filter(again -> again.strip().isRemembered())

@@ -21,6 +21,7 @@ final class FoundLines {
 
     private static final double PER_CENT = 100;
     private static final double COVERAGE = 2;
+    /** A share that lies wholly above this is told as "over 99 %", not as 100 ± 1 %. */
     private static final double NEARLY_ALL = 0.99;
 
     private final RunOutcome outcome;

@@ -19,7 +19,9 @@ import org.wickwise.text.Words;
 final class KeepLines {
 
     private static final double PER_CENT = 100;
-    private static final double ALL_BUT = 0.995;
+    /** From here on a share rounds to 100 %, which no Gaussian band reaches. */
+    private static final double ROUNDS_TO_ALL = 0.995;
+
     private static final String REFERENCE = "sum of Gaussian bands, the cut points found on a grid;"
             + " bands by the fundamental equation of gradient elution, Drake 1955, Freiling 1955, from memory";
 
@@ -125,7 +127,7 @@ final class KeepLines {
     }
 
     private static String percent(double share) {
-        return share >= ALL_BUT ? "over 99 %" : Numbers.plain(PER_CENT * share, 0) + " %";
+        return share >= ROUNDS_TO_ALL ? "over 99 %" : Numbers.plain(PER_CENT * share, 0) + " %";
     }
 
     private Reason reason(String text, List<Flask> flasks) {

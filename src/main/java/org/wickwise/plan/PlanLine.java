@@ -9,6 +9,14 @@ import org.wickwise.reason.Reason;
  */
 public record PlanLine(String label, Section section, String text, Reason reason) {
 
+    /** What the line is called that says that no strip is wanted. */
+    static final String NO_STRIP_WANTED = "next-none";
+
+    /** Whether it says that no strip is wanted. */
+    public boolean saysNoStripIsWanted() {
+        return label.equals(NO_STRIP_WANTED);
+    }
+
     /** The parts of a plan, in the order of printing. */
     public enum Section {
         VERDICT("In short"),

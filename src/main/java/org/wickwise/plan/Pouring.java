@@ -38,10 +38,6 @@ record Pouring(
         List<Optional<Band>> out,
         double[] counts) {
 
-    /** Where nobody measured, so many column volumes are poured. */
-    static final double UNMEASURED_COLUMN_VOLUMES = 4;
-
-    static final double LEAST_COLUMN_VOLUMES = 0.5;
     private static final double ONE_COLUMN_VOLUME = 1;
 
     /** The column packed and loaded, nothing poured yet. */
@@ -112,7 +108,7 @@ record Pouring(
                                 .orElse(before + unmeasured(dye, pourable, tail)));
             }
         }
-        double volume = Math.max(LEAST_COLUMN_VOLUMES, until - before);
+        double volume = Math.max(choices.leastColumnVolumes(), until - before);
         int creeping = 0;
         List<Optional<BandOnBed>> nextOnBed = new ArrayList<>(onBed);
         for (int dye = 0; dye < choices.dyes().size(); dye++) {
@@ -150,13 +146,13 @@ record Pouring(
                 .flatMap(k -> bed.leavingIn(k, ONE_COLUMN_VOLUME, choices.plates())));
     }
 
-    /** A usual volume, or what a dye at the top of the bed takes if its speed is known in this eluent only. */
+    /** The volume of an unmeasured step, or what a dye at the top of the bed takes if its speed is known in this eluent only. */
     private double unmeasured(int dye, Pourable pourable, double tail) {
         double fromTheTop = retention(dye, pourable)
                 .filter(k -> k < Double.POSITIVE_INFINITY)
                 .map(k -> (1 + k) * (1 + tail / Math.sqrt(choices.plates())))
                 .orElse(0.0);
-        return Math.max(UNMEASURED_COLUMN_VOLUMES, fromTheTop);
+        return Math.max(choices.unmeasuredColumnVolumes(), fromTheTop);
     }
 
     /** Where a dye that stays is after so much of an eluent; at the outlet, if it is carried out before its turn. */

@@ -11,13 +11,20 @@ import org.wickwise.substance.Eluent;
 import org.wickwise.text.Words;
 
 /** Why no plan is sound. */
-final class RefusalLines {
+public final class RefusalLines {
+
+    private static final String POINTER = " What to try next stands below.";
 
     private final Judgement judgement;
     private final List<PlanLine> lines = new ArrayList<>();
 
     RefusalLines(Judgement judgement) {
         this.judgement = judgement;
+    }
+
+    /** The text of a refusal for a place where nothing stands below it; any other text as it is. */
+    public static String alone(String text) {
+        return text.endsWith(POINTER) ? text.substring(0, text.length() - POINTER.length()) : text;
     }
 
     List<PlanLine> lines() {
@@ -32,7 +39,7 @@ final class RefusalLines {
         }
         String text = "No plan is sound with these strips and this shelf: "
                 + Words.joined(obstacles.stream().map(Reason::statement).toList())
-                + ". What to try next stands below.";
+                + "." + POINTER;
         lines.add(new PlanLine("refusal", Section.VERDICT, text, new Reason.Chosen(text, List.of(), obstacles)));
         for (Reason obstacle : obstacles.size() == 1 ? List.<Reason>of() : obstacles) {
             lines.add(new PlanLine(

@@ -16,6 +16,7 @@ import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.MayPack;
 import org.wickwise.rulebook.Conclusion.PackingKind;
 import org.wickwise.rulebook.Judgement;
+import org.wickwise.rulebook.Limit;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -194,9 +195,14 @@ final class RouteLines {
         List<Dye> reckoned =
                 step.leaving().stream().filter(elution.bands()::containsKey).toList();
         if (reckoned.isEmpty()) {
-            String text =
-                    "How much it takes was not measured; have three to five column volumes ready and go by the colour.";
-            add("volume-" + number, Section.STEPS, text, reasonOf(step));
+            String text = "How much it takes was not measured; have about "
+                    + column.readyInWords(elution.poured().get(index)) + " ready and go by the colour.";
+            Reason usual = judgement.limits().get(ChoicesOfCase.UNMEASURED_STEP).reason();
+            add(
+                    "volume-" + number,
+                    Section.STEPS,
+                    text,
+                    new Reason.Chosen(text, List.of(), List.of(usual, reasonOf(step))));
             return;
         }
         double before = elution.pouredBefore(index);
@@ -274,12 +280,15 @@ final class RouteLines {
                         + Numbers.fixed(earlier.resolutionTo(later), 1));
             }
         }
+        Limit parted = judgement.limits().get("resolution of parted bands");
+        grounds.add(parted.reason());
         grounds.add(plates(judgement));
         inOrder.forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         String reckoned = "Reckoned resolution of neighbours, where the bands are most likely: "
                 + String.join("; ", pairs)
-                + ". At 1.5 two bands are parted to the base line, at 1.0 they overlap a little. Estimated from the strips,"
-                + " not seen on a column.";
+                + ". From " + Numbers.plain(parted.value(), 2)
+                + " on two bands are parted to the base line, below it they overlap. Estimated from the strips, not seen on"
+                + " a column.";
         String text = ((pairs.isEmpty() ? "" : reckoned) + misgivings.why("resolution", inOrder)).strip();
         add(
                 "apart",

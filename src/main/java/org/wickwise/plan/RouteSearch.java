@@ -267,7 +267,7 @@ final class RouteSearch {
      */
     private double leastColumnVolumes(Move move, int crept, double tail) {
         double rest = 1 - creptAtMost;
-        double least = Pouring.LEAST_COLUMN_VOLUMES;
+        double least = choices.leastColumnVolumes();
         int held = move.leaving() & ~crept;
         for (int dye = 0; rest > 0 && dye < choices.dyes().size(); dye++) {
             Optional<RetardationFactor> retardation = (held & 1 << dye) == 0

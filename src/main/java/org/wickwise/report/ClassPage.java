@@ -123,10 +123,7 @@ public final class ClassPage implements Closeable {
         }
         out.write("</table>\n");
         for (Part part : summary.parts()) {
-            boolean inTables = part.lines().stream()
-                    .allMatch(line -> List.of("class", "way", "pooled", "repeat").stream()
-                            .anyMatch(kind -> line.label().startsWith(kind)));
-            if (!inTables) {
+            if (!part.inATable()) {
                 out.write("<h3>" + escaped(part.title()) + "</h3>\n" + list(part.lines()));
             }
         }

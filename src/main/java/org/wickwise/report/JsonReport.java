@@ -100,6 +100,9 @@ public final class JsonReport {
             node.put("kind", "choice");
             node.set("comparisons", texts(chosen.comparisons()));
             node.set("grounds", nodes(chosen.grounds()));
+        } else {
+            throw new IllegalStateException(
+                    "no words for a reason of the kind " + reason.getClass().getSimpleName());
         }
         return node;
     }

@@ -48,6 +48,9 @@ final class ReasonTree {
             add(depth, chosen.statement());
             chosen.comparisons().forEach(comparison -> add(depth + 1, comparison));
             chosen.grounds().forEach(ground -> lay(ground, depth + 1));
+        } else {
+            throw new IllegalStateException(
+                    "no words for a reason of the kind " + reason.getClass().getSimpleName());
         }
     }
 

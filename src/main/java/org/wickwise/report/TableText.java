@@ -41,7 +41,7 @@ public final class TableText {
         Shelf whole = Shelf.wholeTable(data, Place.wholeFile("solvent-data"));
         data.stationaryPhases().stream()
                 .filter(phase -> phase.ladder().isPresent())
-                .map(phase -> ShelfLadder.of(whole, phase))
+                .map(phase -> ShelfLadder.of(whole, phase, data.otherScales()))
                 .forEach(ladder -> inversions(ladder, text));
         return text.toString();
     }

@@ -23,6 +23,9 @@ import org.wickwise.text.Problems;
 /** Puts the strips of one eluent together to one movement for each dye; contradictions are reported. */
 final class Movements {
 
+    /** Near a limit the eye may take a behaviour for its neighbour, no further; our choice. */
+    private static final int STEPS_OFF_BY_EYE = 1;
+
     private final Set<Conclusion> verdicts;
     private final Map<String, Limit> limits;
     private final RulerReadings readings;
@@ -104,7 +107,7 @@ final class Movements {
         Behaviour band = band(Numbers.steady(value.value()));
         for (Strip other : readable) {
             if (other.spotOf(dye).orElseThrow().position() instanceof Spot.Seen seen
-                    && Math.abs(seen.behaviour().ordinal() - band.ordinal()) > 1) {
+                    && Math.abs(seen.behaviour().ordinal() - band.ordinal()) > STEPS_OFF_BY_EYE) {
                 contradiction(
                         dye,
                         measured,

@@ -16,6 +16,10 @@ public record RetardationFactor(double value, double uncertainty) {
     /** Coverage factor for about 95 %. */
     private static final double COVERAGE = 2;
 
+    /**
+     * Up to this u/Rf, k and RM are taken as linear in Rf; there a step of u downwards changes 1/Rf by a fifth more than one
+     * upwards. How much is too much is our choice.
+     */
     private static final double LINEAR_WITHIN = 0.1;
 
     /** @throws IllegalArgumentException when the value is not 0 to 1 */

@@ -12,8 +12,12 @@ import org.wickwise.text.Problems;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.text.YamlFile;
 
-/** The disagreements of the table that somebody has looked into and explained. */
-public record KnownDisagreements(List<Explained> explained) {
+/**
+ * The disagreements of the table that somebody has looked into and explained.
+ *
+ * @param tolerances what counts as one
+ */
+public record KnownDisagreements(TableTolerances tolerances, List<Explained> explained) {
 
     /** @param because the explanation, in words */
     public record Explained(String check, String solvent, String because) {}
@@ -25,8 +29,12 @@ public record KnownDisagreements(List<Explained> explained) {
         Fields root = Fields.of(
                 YamlFile.read(folder.resolve(name), "solvent-data/" + name),
                 "the known disagreements",
-                Set.of("disagreements"),
+                Set.of("tolerances", "disagreements"),
                 problems);
+        if (!root.has("tolerances")) {
+            root.missing("tolerances");
+        }
+        Optional<TableTolerances> tolerances = root.node("tolerances").map(node -> TableTolerances.of(node, problems));
         List<Explained> explained = new ArrayList<>();
         for (Node node : root.list("disagreements")) {
             Fields fields = Fields.ofNode(node, "a disagreement", Set.of("check", "solvent", "because"), problems);
@@ -34,7 +42,7 @@ public record KnownDisagreements(List<Explained> explained) {
                     fields.requiredText("check"), fields.requiredText("solvent"), fields.requiredText("because")));
         }
         problems.throwIfAny();
-        return new KnownDisagreements(List.copyOf(explained));
+        return new KnownDisagreements(tolerances.orElseThrow(), List.copyOf(explained));
     }
 
     /** Why a disagreement is there; empty when nobody has explained it yet. */

@@ -13,10 +13,6 @@ import org.wickwise.substance.StationaryPhase.LadderScale;
  */
 public record ShelfLadder(StationaryPhase phase, LadderScale scale, List<Rung> rungs, List<Bottle> unranked) {
 
-    /** Scales that people also rank solvents by, and how far apart two values must lie to count. */
-    private static final List<OtherScale> OTHER_SCALES =
-            List.of(new OtherScale("polarity index", 0.5), new OtherScale("dielectric constant", 2));
-
     /**
      * A bottle on the ladder.
      *
@@ -33,10 +29,11 @@ public record ShelfLadder(StationaryPhase phase, LadderScale scale, List<Rung> r
     /** @param weakerHereStrongerThere bottles that stand below on the ladder and above by the other scale */
     public record Difference(String scale, List<String> weakerHereStrongerThere) {}
 
-    private record OtherScale(String property, double margin) {}
-
-    /** @param phase one that has a ladder */
-    public static ShelfLadder of(Shelf shelf, StationaryPhase phase) {
+    /**
+     * @param phase one that has a ladder
+     * @param others what people also rank solvents by
+     */
+    public static ShelfLadder of(Shelf shelf, StationaryPhase phase, List<OtherScale> others) {
         LadderScale scale = phase.ladder().orElseThrow();
         Comparator<Bottle> weakestFirst = Comparator.comparingDouble(bottle -> height(bottle, scale));
         List<Bottle> ranked = shelf.bottles().stream()
@@ -50,7 +47,7 @@ public record ShelfLadder(StationaryPhase phase, LadderScale scale, List<Rung> r
                 .map(bottle -> new Rung(
                         bottle,
                         solvent(bottle).value(scale.property()).orElseThrow(),
-                        differences(bottle, ranked, scale)))
+                        differences(bottle, ranked, scale, others)))
                 .toList();
         return new ShelfLadder(phase, scale, rungs, unranked);
     }
@@ -71,9 +68,10 @@ public record ShelfLadder(StationaryPhase phase, LadderScale scale, List<Rung> r
         return scale.weakestIsLowest() ? value : -value;
     }
 
-    private static List<Difference> differences(Bottle bottle, List<Bottle> ranked, LadderScale scale) {
+    private static List<Difference> differences(
+            Bottle bottle, List<Bottle> ranked, LadderScale scale, List<OtherScale> others) {
         List<Difference> differences = new ArrayList<>();
-        for (OtherScale other : OTHER_SCALES) {
+        for (OtherScale other : others) {
             OptionalDouble here = number(bottle, other.property());
             if (here.isEmpty() || other.property().equals(scale.property())) {
                 continue;

@@ -13,11 +13,14 @@ import java.util.stream.Stream;
  * Everything the folder {@code solvent-data} says. Lists are in the order of their names.
  *
  * @param unitOfProperty the unit of every property, "none" for a plain number or a word; in the order of the file
+ * @param exposureLimits properties that the air of a room is compared with, in ppm
  */
 public record SolventData(
         List<Solvent> solvents,
         List<String> families,
         Map<String, String> unitOfProperty,
+        List<OtherScale> otherScales,
+        List<String> exposureLimits,
         List<Additive> additives,
         List<StationaryPhase> stationaryPhases,
         Miscibility miscibility,
@@ -58,9 +61,25 @@ public record SolventData(
                 changed,
                 families,
                 unitOfProperty,
+                otherScales,
+                exposureLimits,
                 additives,
                 stationaryPhases,
                 miscibility,
+                hazardStatements,
+                flammabilitySchemes);
+    }
+
+    SolventData with(Miscibility other) {
+        return new SolventData(
+                solvents,
+                families,
+                unitOfProperty,
+                otherScales,
+                exposureLimits,
+                additives,
+                stationaryPhases,
+                other,
                 hazardStatements,
                 flammabilitySchemes);
     }

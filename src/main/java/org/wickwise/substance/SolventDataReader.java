@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import org.wickwise.substance.FlammabilityScheme.LiquidClass;
@@ -35,7 +36,12 @@ public final class SolventDataReader {
     }
 
     private SolventData data() {
-        Map<String, String> unitOfProperty = texts("properties.yaml", "properties");
+        Fields properties = Fields.of(
+                file("properties.yaml"),
+                "the properties",
+                Set.of("properties", "other scales", "exposure limits"),
+                problems);
+        Map<String, String> unitOfProperty = units(properties);
         Map<String, Boolean> aqueousFamily = new LinkedHashMap<>();
         for (Entry entry : entries("families.yaml", "families")) {
             Fields family = Fields.ofNode(entry.value(), "a family", Set.of("aqueous"), problems);
@@ -59,6 +65,8 @@ public final class SolventDataReader {
                 solvents,
                 List.copyOf(aqueousFamily.keySet()),
                 unitOfProperty,
+                otherScales(properties, unitOfProperty),
+                exposureLimits(properties, unitOfProperty),
                 additives,
                 phases,
                 new Miscibility(List.of(), List.of(), ""),
@@ -67,15 +75,56 @@ public final class SolventDataReader {
         phaseFiles.lookUpNames(withoutMiscibility);
         Miscibility miscibility = miscibility(withoutMiscibility);
         problems.throwIfAny();
-        return new SolventData(
-                solvents,
-                withoutMiscibility.families(),
-                withoutMiscibility.unitOfProperty(),
-                additives,
-                phases,
-                miscibility,
-                withoutMiscibility.hazardStatements(),
-                withoutMiscibility.flammabilitySchemes());
+        return withoutMiscibility.with(miscibility);
+    }
+
+    private static Map<String, String> units(Fields properties) {
+        Map<String, String> units = new LinkedHashMap<>();
+        for (Entry entry : properties.entries("properties")) {
+            if (entry.value() instanceof Scalar scalar) {
+                units.put(entry.key().text(), scalar.text());
+            }
+        }
+        return units;
+    }
+
+    private List<OtherScale> otherScales(Fields properties, Map<String, String> unitOfProperty) {
+        List<OtherScale> scales = new ArrayList<>();
+        for (Entry entry : properties.entries("other scales")) {
+            isProperty(entry.key(), unitOfProperty);
+            Fields scale = Fields.ofNode(entry.value(), "a scale", Set.of("margin", "source"), problems);
+            scale.requiredText("source");
+            OptionalDouble margin = scale.number("margin");
+            if (margin.isEmpty() || margin.getAsDouble() <= 0) {
+                problems.add(
+                        scale.placeOf("margin"),
+                        "the margin of " + entry.key().text() + " is no number above 0",
+                        "how far two values have to lie apart to count as different",
+                        "write for example `margin: 0.5`");
+            }
+            scales.add(new OtherScale(entry.key().text(), margin.orElse(0)));
+        }
+        return List.copyOf(scales);
+    }
+
+    private List<String> exposureLimits(Fields properties, Map<String, String> unitOfProperty) {
+        List<Scalar> lists = properties.texts("exposure limits");
+        for (Scalar list : lists) {
+            if (isProperty(list, unitOfProperty)
+                    && !unitOfProperty.get(list.text()).equals("ppm")) {
+                problems.add(
+                        list.place(),
+                        "`" + list.text() + "` comes in " + unitOfProperty.get(list.text()),
+                        "exposure limits in ppm",
+                        "take it out of this list, or give its values in ppm");
+            }
+        }
+        return lists.stream().map(Scalar::text).toList();
+    }
+
+    private boolean isProperty(Scalar name, Map<String, String> unitOfProperty) {
+        problems.expectOneOf(name.place(), name.text(), "not a known property", unitOfProperty.keySet());
+        return unitOfProperty.containsKey(name.text());
     }
 
     private Map<String, String> citations() {
@@ -203,16 +252,6 @@ public final class SolventDataReader {
 
     private List<Entry> entries(String name, String key) {
         return Fields.of(file(name), "this file", Set.of(key), problems).entries(key);
-    }
-
-    private Map<String, String> texts(String name, String key) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        for (Entry entry : entries(name, key)) {
-            if (entry.value() instanceof Scalar scalar) {
-                texts.put(entry.key().text(), scalar.text());
-            }
-        }
-        return texts;
     }
 
     private List<Mapping> filesIn(String inner) {

@@ -11,16 +11,7 @@ import org.wickwise.text.Numbers;
 /** The solvent table checked against itself: values that physics or a standard tie together must agree. */
 public final class TableCheck {
 
-    /** Printed boiling points and Antoine fits agree within this. */
-    private static final double BOILING_KELVIN = 1.0;
-
-    /** Printed vapour pressures and Antoine fits agree within this share. */
-    private static final double PRESSURE_SHARE = 0.05;
-
-    /** The vapour over a liquid at its flash point is about the lower explosive limit, within these factors. */
-    private static final double LEAST_FLASH_FACTOR = 0.6;
-
-    private static final double MOST_FLASH_FACTOR = 1.6;
+    private static final double PER_CENT = 100;
 
     /**
      * Two things the table says that do not fit together.
@@ -33,27 +24,29 @@ public final class TableCheck {
     private TableCheck() {}
 
     /** Every disagreement of the table, solvent by solvent. */
-    public static List<Disagreement> of(SolventData data) {
-        return data.solvents().stream().flatMap(solvent -> of(solvent, data)).toList();
+    public static List<Disagreement> of(SolventData data, TableTolerances tolerances) {
+        return data.solvents().stream()
+                .flatMap(solvent -> of(solvent, data, tolerances))
+                .toList();
     }
 
-    private static Stream<Disagreement> of(Solvent solvent, SolventData data) {
+    private static Stream<Disagreement> of(Solvent solvent, SolventData data, TableTolerances tolerances) {
         List<Disagreement> found = new ArrayList<>();
-        boilingPoints(solvent, found);
-        vapourPressures(solvent, found);
+        boilingPoints(solvent, tolerances.boilingKelvin(), found);
+        vapourPressures(solvent, tolerances.pressurePercent(), found);
         data.flammability(FlammabilityScheme.OF_HAZARD_CODES)
                 .flatMap(scheme -> flammability(solvent, scheme))
                 .ifPresent(found::add);
         limits(solvent).ifPresent(found::add);
-        flashPoints(solvent, found);
+        flashPoints(solvent, tolerances, found);
         casNumbers(solvent, found);
         revisions(solvent).ifPresent(found::add);
         return found.stream();
     }
 
-    private static void boilingPoints(Solvent solvent, List<Disagreement> found) {
+    private static void boilingPoints(Solvent solvent, double kelvin, List<Disagreement> found) {
         Antoine.of(solvent).ifPresent(antoine -> numbers(solvent, "boiling point")
-                .filter(value -> Math.abs(number(value) - antoine.boilingPointCelsius()) > BOILING_KELVIN)
+                .filter(value -> Math.abs(number(value) - antoine.boilingPointCelsius()) > kelvin)
                 .forEach(value -> found.add(new Disagreement(
                         "boiling point against Antoine",
                         solvent.name(),
@@ -61,11 +54,11 @@ public final class TableCheck {
                                 + " degC by the Antoine constants"))));
     }
 
-    private static void vapourPressures(Solvent solvent, List<Disagreement> found) {
+    private static void vapourPressures(Solvent solvent, double percent, List<Disagreement> found) {
         Antoine.of(solvent).ifPresent(antoine -> numbers(solvent, "vapour pressure")
                 .forEach(value -> celsiusIn(value.condition()).ifPresent(celsius -> {
                     double fitted = antoine.kilopascalAt(celsius);
-                    if (Math.abs(number(value) / fitted - 1) > PRESSURE_SHARE) {
+                    if (PER_CENT * Math.abs(number(value) / fitted - 1) > percent) {
                         found.add(new Disagreement(
                                 "vapour pressure against Antoine",
                                 solvent.name(),
@@ -117,7 +110,7 @@ public final class TableCheck {
                 : Optional.empty();
     }
 
-    private static void flashPoints(Solvent solvent, List<Disagreement> found) {
+    private static void flashPoints(Solvent solvent, TableTolerances tolerances, List<Disagreement> found) {
         List<TableValue> lower = numbers(solvent, "lower explosive limit").toList();
         if (lower.isEmpty()) {
             return;
@@ -126,7 +119,8 @@ public final class TableCheck {
             double vapour = antoine.percentInAirAt(number(value));
             boolean fits = lower.stream()
                     .mapToDouble(limit -> vapour / number(limit))
-                    .anyMatch(factor -> factor >= LEAST_FLASH_FACTOR && factor <= MOST_FLASH_FACTOR);
+                    .anyMatch(factor ->
+                            factor >= tolerances.leastFlashFactor() && factor <= tolerances.mostFlashFactor());
             if (!fits) {
                 found.add(new Disagreement(
                         "vapour at the flash point",

@@ -1,6 +1,7 @@
 package org.wickwise.why;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.wickwise.reason.Reason;
 import org.wickwise.reason.Reason.Concluded;
@@ -39,6 +40,7 @@ final class Advised {
 
     /** What names both dyes in one breath. */
     static List<Concluded> about(Judgement judgement, Dye one, Dye other) {
+        List<Dye> dyes = judgement.judged().dyes();
         return Stream.<Conclusion>concat(
                         judgement.all(Conclusion.Caution.class).stream(),
                         judgement.all(Conclusion.RunNextDye.class).stream())
@@ -46,14 +48,27 @@ final class Advised {
                 .map(reason -> new Concluded(
                         reason.statement(),
                         reason.arguments().stream()
-                                .filter(argument -> names(argument, one) && names(argument, other))
+                                .filter(argument -> names(argument, one, dyes) && names(argument, other, dyes))
                                 .toList()))
                 .filter(reason -> !reason.arguments().isEmpty())
                 .toList();
     }
 
-    private static boolean names(Reason.Argument argument, Dye dye) {
-        return argument.grounds().stream().anyMatch(ground -> ground.statement().contains(dye.name()))
-                && argument.because().contains(dye.name());
+    private static boolean names(Reason.Argument argument, Dye dye, List<Dye> dyes) {
+        return argument.grounds().stream().anyMatch(ground -> names(ground.statement(), dye, dyes))
+                && names(argument.because(), dye, dyes);
+    }
+
+    /** Whether a text names a dye as a whole word, and not only within the longer name of another dye. */
+    static boolean names(String text, Dye dye, List<Dye> dyes) {
+        String others = text;
+        for (Dye other : dyes) {
+            if (!other.equals(dye) && other.name().contains(dye.name())) {
+                others = others.replace(other.name(), "");
+            }
+        }
+        return Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(dye.name()) + "(?![\\p{L}\\p{N}])")
+                .matcher(others)
+                .find();
     }
 }

@@ -7,6 +7,8 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Margin;
+import org.wickwise.strip.Spot;
+import org.wickwise.substance.Dye;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 
@@ -15,7 +17,7 @@ public final class FirmLines {
 
     private static final int MOST_OTHERS = 5;
     private static final int MOST_LINKS = 3;
-    private static final double LEANS = 0.3;
+    private static final String LEANING = "leaning of a weak link";
     private static final double PER_CENT = 100;
     private static final String REFERENCE =
             "JCGM 101:2008, propagation of distributions by drawing; readings taken as Gaussian";
@@ -35,6 +37,7 @@ public final class FirmLines {
         made.share();
         made.others();
         made.links();
+        made.onlySeen();
         made.margins();
         return List.copyOf(made.lines);
     }
@@ -64,13 +67,13 @@ public final class FirmLines {
 
     private void links() {
         List<Firmness.Link> leaning = firmness.links().stream()
-                .filter(link -> Math.abs(link.leaning()) >= LEANS)
+                .filter(link -> Math.abs(link.leaning()) >= firmness.judgement().limit(LEANING))
                 .limit(MOST_LINKS)
                 .toList();
         if (firmness.same() == firmness.redraws()) {
             add("weakest", "No reading is a weak link: none of them, read again, changes the plan.");
         } else if (leaning.isEmpty()) {
-            add("weakest", "No single reading is the weak link; several together make the difference.");
+            addOfLinks("weakest", "No single reading is the weak link; several together make the difference.");
         }
         for (int i = 0; i < leaning.size(); i++) {
             Firmness.Link link = leaning.get(i);
@@ -81,7 +84,24 @@ public final class FirmLines {
                     + Numbers.fixed(Math.abs(link.leaning()), 1) + " standard uncertainties "
                     + (link.leaning() > 0 ? "further from" : "nearer to") + " the origin"
                     + (i == 0 ? ". Measure it again, or run that strip longer." : ".");
-            add(i == 0 ? "weakest" : "weak-" + (i + 1), text);
+            addOfLinks(i == 0 ? "weakest" : "weak-" + (i + 1), text);
+        }
+    }
+
+    /** What has no number cannot be drawn again, however much hangs on it. */
+    private void onlySeen() {
+        List<String> seen = firmness.judgement().judged().strips().stream()
+                .flatMap(strip -> strip.spots().stream()
+                        .filter(spot -> spot.position() instanceof Spot.Seen)
+                        .map(spot ->
+                                Words.joined(spot.dyes().stream().map(Dye::name).toList()) + " in " + strip.eluent()))
+                .distinct()
+                .toList();
+        if (!seen.isEmpty()) {
+            add(
+                    "by-eye",
+                    "Not redrawn, because it was judged by eye: " + String.join("; ", seen)
+                            + ". How firm the plan is without that, a strip that is measured would tell.");
         }
     }
 
@@ -103,8 +123,19 @@ public final class FirmLines {
     }
 
     private void add(String label, String text) {
+        add(label, text, List.of("usual ruler division", "spot centre half-width", "uncertainty of a reported Rf"));
+    }
+
+    private void addOfLinks(String label, String text) {
+        add(
+                label,
+                text,
+                List.of("usual ruler division", "spot centre half-width", "uncertainty of a reported Rf", LEANING));
+    }
+
+    private void add(String label, String text, List<String> limits) {
         List<Reason> grounds = new ArrayList<>();
-        for (String limit : List.of("usual ruler division", "spot centre half-width", "uncertainty of a reported Rf")) {
+        for (String limit : limits) {
             grounds.add(firmness.judgement().limits().get(limit).reason());
         }
         String formula = firmness.redraws() + " redraws from seed " + firmness.seed()

@@ -3,7 +3,6 @@ package org.wickwise.why;
 import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
-import org.wickwise.substance.Solvent;
 
 /** What a case can be asked about, beside the lines of its plan and its cautions. */
 public sealed interface Subject {
@@ -12,12 +11,7 @@ public sealed interface Subject {
     record OfEluent(Eluent eluent) implements Subject {}
 
     /** A solvent of the table, neat or in a blend, that the case has neither on a strip nor on its shelf. */
-    record OfTable(Eluent eluent) implements Subject {
-
-        Solvent solvent() {
-            return eluent.parts().get(0).solvent();
-        }
-    }
+    record OfTable(Eluent eluent) implements Subject {}
 
     record OfDye(Dye dye) implements Subject {}
 

@@ -84,7 +84,11 @@ class LessonNumbersTest {
     }
 
     private static RoomVapours air(double millilitres, double other, double cubicMetres) {
-        return RoomVapours.of(Map.of(ONE, millilitres, OTHER, other), new RoomAir(cubicMetres), ROOM_TEMPERATURE);
+        return RoomVapours.of(
+                Map.of(ONE, millilitres, OTHER, other),
+                new RoomAir(cubicMetres),
+                ROOM_TEMPERATURE,
+                Shipped.data().exposureLimits());
     }
 
     @Property

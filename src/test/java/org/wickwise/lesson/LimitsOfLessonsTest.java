@@ -38,8 +38,12 @@ class LimitsOfLessonsTest {
     @Test
     @TriesLimit(limit = "burning alarm", in = AIR)
     void air_at_the_burning_alarm_is_no_danger_yet() {
-        double percent =
-                RoomVapours.of(Map.of(ACETONE, 300.0), new RoomAir(100), 20).percentOfLowerExplosiveLimit();
+        double percent = RoomVapours.of(
+                        Map.of(ACETONE, 300.0),
+                        new RoomAir(100),
+                        20,
+                        Shipped.data().exposureLimits())
+                .percentOfLowerExplosiveLimit();
         fallsAsTheTableTells(
                 "burning alarm", AIR, Numbers.steady(percent), limit -> line("small-room", "burning alarm", limit)
                         .text()

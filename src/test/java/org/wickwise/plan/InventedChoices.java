@@ -58,7 +58,7 @@ final class InventedChoices {
         for (int i = 0; i < eluents; i++) {
             pourable.add(pourable(i, dyes, eluents));
         }
-        return new Choices(named, pourable, PLATES, 1, 0.25);
+        return new Choices(named, pourable, PLATES, 1, 0.25, 4, 0.5);
     }
 
     private Pourable pourable(int number, int dyes, int eluents) {
@@ -87,7 +87,7 @@ final class InventedChoices {
                 packings(eluent, dyes));
     }
 
-    private static Eluent eluent(String name) {
+    static Eluent eluent(String name) {
         return Eluent.neat(new Solvent(name, List.of(), "invented", false, Map.of()));
     }
 

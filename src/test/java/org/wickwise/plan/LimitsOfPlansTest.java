@@ -121,7 +121,7 @@ class LimitsOfPlansTest {
     }
 
     @Test
-    @TriesLimit(limit = "creep before release limit", in = "plan/FootingLines")
+    @TriesLimit(limit = "creep before release limit", in = "plan/DoubtLines")
     void a_dye_that_creeps_just_as_far_as_the_limit_is_no_doubt() {
         Dye rust = DEMO.dyes().stream()
                 .filter(dye -> dye.name().equals("rust"))
@@ -134,7 +134,7 @@ class LimitsOfPlansTest {
                 .retentionFactor();
         double share = route.elution().poured().get(0) / retention;
         fallsAsTheTableTells(
-                "creep before release limit", "plan/FootingLines", Numbers.steady(share), limit -> new FootingLines(
+                "creep before release limit", "plan/DoubtLines", Numbers.steady(share), limit -> new DoubtLines(
                                 TriedLimit.under(JUDGED, "creep before release limit", limit), PLAN.route())
                         .lines().stream().anyMatch(line -> line.text().contains("rust creeps about")));
     }
@@ -209,7 +209,7 @@ class LimitsOfPlansTest {
                 0,
                 0,
                 List.of(PACKING));
-        return new Choices(List.of(dye("first"), dye("second")), List.of(pourable), 100, comfortable, creep);
+        return new Choices(List.of(dye("first"), dye("second")), List.of(pourable), 100, comfortable, creep, 4, 0.5);
     }
 
     private static Dye dye(String name) {

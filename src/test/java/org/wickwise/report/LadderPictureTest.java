@@ -131,7 +131,7 @@ class LadderPictureTest {
 
     private static ShelfLadder ladder(Shelf shelf, String phase) {
         StationaryPhase found = Shipped.data().stationaryPhase(phase).orElseThrow();
-        return ShelfLadder.of(shelf, found);
+        return ShelfLadder.of(shelf, found, Shipped.data().otherScales());
     }
 
     private static DrawnPicture drawn(ShelfLadder ladder) {

@@ -29,7 +29,7 @@ class TableCheckTest {
         assertThat(explained().stream()
                         .map(one -> one.check() + ": " + one.solvent())
                         .collect(Collectors.toSet()))
-                .isEqualTo(TableCheck.of(Shipped.data()).stream()
+                .isEqualTo(found(Shipped.data()).stream()
                         .map(one -> one.check() + ": " + one.solvent())
                         .collect(Collectors.toSet()));
     }
@@ -95,10 +95,34 @@ class TableCheckTest {
                         ofAcetone("upper explosive limit", "2.5", OptionalDouble.of(2.5), "in air"),
                         ofAcetone("polarity index", "5.4", OptionalDouble.of(5.4), "1974 revision"),
                         ofAcetone("CAS number", "67-64-2", OptionalDouble.empty(), "as listed")));
-        assertThat(TableCheck.of(wrong))
+        assertThat(found(wrong))
                 .filteredOn(found -> found.solvent().equals("acetone"))
                 .extracting(Disagreement::check)
                 .containsExactly("explosive limits", "CAS check digit", "polarity index revision");
+    }
+
+    @Test
+    void boilingPointsPressuresAndFlashPointsAreFoundFromTheTolerancesOfTheFileOn() {
+        TableTolerances written = KnownDisagreements.read(FOLDER).tolerances();
+        TableTolerances boiling = new TableTolerances(0.001, written.pressurePercent(), 0.6, 1.6);
+        TableTolerances pressure = new TableTolerances(written.boilingKelvin(), 0.001, 0.6, 1.6);
+        TableTolerances flash = new TableTolerances(written.boilingKelvin(), written.pressurePercent(), 0.999, 1.001);
+        assertThat(checks(boiling, "boiling point against Antoine"))
+                .isGreaterThan(checks(written, "boiling point against Antoine"));
+        assertThat(checks(pressure, "vapour pressure against Antoine"))
+                .isGreaterThan(checks(written, "vapour pressure against Antoine"));
+        assertThat(checks(flash, "vapour at the flash point"))
+                .isGreaterThan(checks(written, "vapour at the flash point"));
+    }
+
+    private static long checks(TableTolerances tolerances, String check) {
+        return TableCheck.of(Shipped.data(), tolerances).stream()
+                .filter(found -> found.check().equals(check))
+                .count();
+    }
+
+    private static List<Disagreement> found(SolventData data) {
+        return TableCheck.of(data, KnownDisagreements.read(FOLDER).tolerances());
     }
 
     private static List<Explained> explained() {
