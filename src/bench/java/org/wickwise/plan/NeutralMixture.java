@@ -53,7 +53,13 @@ final class NeutralMixture {
         Wishes.Cost cost = new Wishes.Cost(1, 1, 20, 1, 0.05, 1, 5);
         return new Preferences(
                 shipped,
-                new Wishes(shipped.stream().map(Criterion::words).toList(), Map.of(), cost, List.of(2.0, 3.0)));
+                new Wishes(
+                        shipped.stream()
+                                .map(criterion -> new Wishes.Wish(criterion.words(), NOWHERE))
+                                .toList(),
+                        Map.of(),
+                        cost,
+                        List.of(2.0, 3.0)));
     }
 
     Choices choices() {

@@ -68,11 +68,11 @@ class EluentsOutOfOrderTest {
                     source: house rule, invented
                 """);
         assertThat(plan("silica", "ethanol, ethyl acetate", "ethyl acetate", "ethanol", "--rules", rules.toString()))
-                .contains("[unmixed-ethanol-ethyl-acetate] ethyl acetate may not directly follow ethanol. ethyl acetate"
+                .contains("[unmixed-ethanol-ethyl-acetate] Ethyl acetate may not directly follow ethanol. Ethyl acetate"
                         + " smells so faintly that nobody notices it behind ethanol.")
                 .doesNotContain("[unmixed-ethyl-acetate-ethanol]", "neither may directly follow");
         assertThat(plan("silica", "ethanol, ethyl acetate", "ethanol", "ethyl acetate", "--rules", rules.toString()))
-                .contains("[unmixed-ethanol-ethyl-acetate] ethyl acetate may not directly follow ethanol.");
+                .contains("[unmixed-ethanol-ethyl-acetate] Ethyl acetate may not directly follow ethanol.");
     }
 
     @Test
@@ -91,7 +91,7 @@ class EluentsOutOfOrderTest {
                     source: house rule, invented
                 """);
         assertThat(plan("silica", "ethanol, ethyl acetate", "ethyl acetate", "ethanol", "--rules", rules.toString()))
-                .contains("[unmixed-ethyl-acetate-ethanol] ethanol may not directly follow ethyl acetate. ethanol after"
+                .contains("[unmixed-ethyl-acetate-ethanol] Ethanol may not directly follow ethyl acetate. Ethanol after"
                         + " ethyl acetate is not what we do here.");
     }
 }
