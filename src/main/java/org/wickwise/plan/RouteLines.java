@@ -209,7 +209,7 @@ final class RouteLines {
         String each = reckoned.stream()
                 .map(dye -> dye + " at about " + within(ranges.byDye().get(dye), before))
                 .collect(Collectors.joining("; "));
-        String text = "Counted from here: " + each + ". " + covered(reckoned) + " Expect to pour "
+        String text = "Counted from here: " + each + "." + covered(reckoned) + " Expect to pour "
                 + column.inWords(elution.poured().get(index)) + ", and have about "
                 + column.readyInWords(ranges.ready().get(index)) + " ready"
                 + (ranges.mayFallShort().get(index) || !misgivings.areEndsSure(reckoned)
@@ -237,17 +237,23 @@ final class RouteLines {
         add("volume-" + number, Section.STEPS, text, new Reason.Calculated(text, formula, GRADIENT_THEORY, grounds));
     }
 
-    /** What the ranges of these dyes cover, and what they do not. */
+    /** What the ranges of these dyes cover, told once for all steps, and for which of them no end can be told. */
     private String covered(List<Dye> reckoned) {
+        boolean one = reckoned.size() == 1;
         if (misgivings.isGuess()) {
-            return (reckoned.size() == 1 ? "The range covers" : "Each range covers")
+            return told((one ? "The range covers" : "Each range covers")
                     + " the width of the band and the uncertainty of its Rf, but not that strips were run on another"
-                    + " stationary phase.";
+                    + " stationary phase.");
         }
         List<Dye> tailing =
                 reckoned.stream().filter(misgivings.tailing()::contains).toList();
-        return (reckoned.size() == 1 ? COVERED : EACH_COVERED)
+        return told(one ? COVERED : EACH_COVERED)
                 + (tailing.isEmpty() ? "" : " No end can be told for " + names(tailing) + ", which streaked.");
+    }
+
+    /** A sentence behind a blank; nothing where a line above says it. */
+    private String told(String sentence) {
+        return lines.stream().anyMatch(line -> line.text().contains(sentence)) ? "" : " " + sentence;
     }
 
     /** "3 column volumes, within 1.6 to 6 (26 to 98 mL)". */

@@ -39,7 +39,7 @@ class EluentsOutOfOrderTest {
     @Test
     void two_that_do_not_mix_are_told_in_one_line_with_what_goes_between() throws IOException {
         assertThat(plan("cellulose", "heptane, methanol, ethyl acetate", "heptane", "methanol"))
-                .contains("[unmixed-heptane-methanol] heptane and methanol do not mix: neither may directly follow the"
+                .contains("[unmixed-heptane-methanol] Heptane and methanol do not mix: neither may directly follow the"
                         + " other. Between them goes about one column volume of ethyl acetate")
                 .doesNotContain("[unmixed-methanol-heptane]");
     }
