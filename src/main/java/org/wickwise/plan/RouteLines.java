@@ -66,12 +66,8 @@ final class RouteLines {
         String share = alone == all
                 ? "each of the " + all + " dyes comes off alone"
                 : alone + " of " + all + " dyes " + (alone == 1 ? "comes" : "come") + " off alone";
-        boolean isGuess = route.steps().stream().anyMatch(step -> judgement.triedElsewhereOnly(step.eluent()));
         String text = "Pack with " + packing.packing() + ", then pour " + route.names() + ": " + share + "."
-                + (isGuess
-                        ? " A guess: strips were run on another stationary phase than the column's, and an Rf does not"
-                                + " carry over."
-                        : "");
+                + Plan.guess(judgement, route).map(guess -> " " + guess).orElse("");
         List<Reason> grounds = new ArrayList<>(List.of(judgement.reason(packing)));
         route.steps().forEach(step -> grounds.add(reasonOf(step)));
         lines.add(new PlanLine("plan", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds)));
