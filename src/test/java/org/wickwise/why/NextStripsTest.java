@@ -103,6 +103,21 @@ class NextStripsTest {
     }
 
     @Test
+    void no_draw_sends_for_a_stronger_eluent_before_a_weaker_of_the_ladder() throws IOException {
+        Case written = invented(
+                "heptane, ethyl acetate, methanol",
+                """
+                  - {solvent: heptane, front mm: 60, travel mm: {plum: 0, sand: 0}}
+                  - {solvent: ethyl acetate, front mm: 60, travel mm: {plum: 30, sand: 26}}
+                """);
+        assertThat(next(written, 100).prospects())
+                .flatMap(Prospect::draws)
+                .extracting(Prospect.Draw::outcome)
+                .anyMatch(outcome -> outcome.contains("methanol"))
+                .noneMatch(outcome -> outcome.contains("methanol, then ethyl acetate"));
+    }
+
+    @Test
     void dyes_that_were_apart_once_or_together_once_are_not_called_alike() throws IOException {
         assertThat(NeverParted.all(JUDGE.judge(together("24")))).isEmpty();
         assertThat(NeverParted.all(JUDGE.judge(withOneUntriedBottle()))).isEmpty();
