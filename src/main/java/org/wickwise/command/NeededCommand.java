@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "needed",
         mixinStandardHelpOptions = true,
         description = "Says what would have to be different for something to be so: the smallest change of a reading,"
-                + " a limit or a bottle.",
+                + " a limit or a bottle, or another bed.",
         footer = {
             "",
             "Each WISH is a short sentence in quotes:",
@@ -30,8 +30,9 @@ import picocli.CommandLine.Spec;
             "  \"there is a plan\"",
             "",
             "Every reading is tried in hundredths of Rf, every limit over its range, every",
-            "bottle of the shelf and the table; two readings where no single one serves. No",
-            "file is touched."
+            "bottle of the shelf and the table, and every stationary phase of the table (a",
+            "guess, since the strips stay as they were run); two readings where no single",
+            "one serves. No file is touched."
         })
 final class NeededCommand implements Callable<Integer> {
 

@@ -54,7 +54,7 @@ final class WhyNotCommand implements Callable<Integer> {
         Plan plan = desk.plan();
         WhyNot whyNot = new WhyNot(plan, desk.judge(), desk.planner());
         Answer answer = answer(whyNot);
-        return asked.answered("Why not " + answer.what() + "?", answer.lines(), answer.label(), spec);
+        return asked.answered(whyNot.heading(answer.what()), answer.lines(), answer.label(), spec);
     }
 
     /** What is asked about, with its answer. */

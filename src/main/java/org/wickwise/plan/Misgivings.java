@@ -78,11 +78,7 @@ record Misgivings(Judgement judgement, Route route) {
     /** What "in short" has to say of it, each sentence with a space before it. */
     String inShort() {
         StringBuilder text = new StringBuilder();
-        if (isGuess()) {
-            text.append(
-                    " A guess: strips were run on another stationary phase than the column's, and an Rf does not carry"
-                            + " over.");
-        }
+        Plan.guess(judgement, route).ifPresent(guess -> text.append(" ").append(guess));
         if (!tailing().isEmpty()) {
             text.append(" In doubt: " + names(tailing()) + " streaked on the "
                     + (tails().stream().map(Conclusion.Tails::eluent).distinct().count() == 1 ? "strip" : "strips")

@@ -33,6 +33,19 @@ public record Plan(Judgement judgement, Optional<Route> route, List<PlanLine> li
         return route.isEmpty();
     }
 
+    /** That the plan is a guess, and why; empty where it rests on strips on the column's own stationary phase. */
+    public Optional<String> guess() {
+        return route.flatMap(found -> guess(judgement, found));
+    }
+
+    static Optional<String> guess(Judgement judgement, Route route) {
+        return route.steps().stream().anyMatch(step -> judgement.triedElsewhereOnly(step.eluent()))
+                ? Optional.of(
+                        "A guess: strips were run on another stationary phase than the column's, and an Rf does not"
+                                + " carry over.")
+                : Optional.empty();
+    }
+
     /** When each measured dye leaves; empty when no plan is sound. */
     public Optional<Elution> elution() {
         return route.map(Route::elution);

@@ -68,6 +68,7 @@ public final class Planner {
         }
         lines.addAll(new ShelfLines(judgement).lines(route, best(choices, Set.of(), false)));
         lines.addAll(new StripLines(judgement).lines());
+        lines.addAll(NeverParted.lines(judgement));
         lines.addAll(new FootingLines(judgement, route).lines());
         lines.addAll(new DoubtLines(judgement, route).lines());
         lines.addAll(new OwnRulesLines(own, judgement).lines());

@@ -105,8 +105,7 @@ final class Gaps {
         Dye behind = oneIsAhead ? other : one;
         double gap = Numbers.steady(Math.abs(mean.value()));
         Reason reason = new Reason.Calculated(
-                ahead + " is ahead of " + behind + " in " + eluent + " by " + Numbers.fixed(gap, 2) + " ± "
-                        + Numbers.fixed(2 * mean.uncertainty(), 2) + " of Rf",
+                inWords(ahead, behind, eluent, gap) + " ± " + Numbers.fixed(2 * mean.uncertainty(), 2) + " of Rf",
                 formula(differences),
                 differences.size() > 1 ? BY_DIFFERENCE + "; " + BY_MEAN : BY_DIFFERENCE,
                 both.stream()
@@ -114,6 +113,13 @@ final class Gaps {
                                 Stream.of(RulerReadings.observed(strip, ahead), RulerReadings.observed(strip, behind)))
                         .toList());
         return Optional.of(new Apart.MeasuredGap(eluent, ahead, behind, gap, mean.uncertainty(), reason));
+    }
+
+    private static String inWords(Dye ahead, Dye behind, Eluent eluent, double gap) {
+        String shown = Numbers.fixed(gap, 2);
+        return shown.equals(Numbers.fixed(0, 2))
+                ? ahead + " is level with " + behind + " in " + eluent + ", " + shown
+                : ahead + " is ahead of " + behind + " in " + eluent + " by " + shown;
     }
 
     private static String formula(List<Difference> differences) {

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.wickwise.plan.NeverParted;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.Reading;
 import org.wickwise.rulebook.Judgement;
@@ -38,6 +39,7 @@ final class Beliefs {
     private final Judgement judgement;
     private final long seed;
     private final Map<Eluent, List<Named>> strips;
+    private final List<NeverParted> neverParted;
 
     /** A strip by the name that its draws hang on. */
     private record Named(Strip strip, String name) {}
@@ -46,6 +48,7 @@ final class Beliefs {
         this.judgement = judgement;
         this.seed = seed;
         this.strips = readable(judgement);
+        this.neverParted = NeverParted.all(judgement);
     }
 
     /** The strips of each eluent that are not void, in an order that does not hang on the file's. */
@@ -65,15 +68,28 @@ final class Beliefs {
         strips.keySet().forEach(eluent -> truth.put(eluent, measured(eluent, drawing)));
         Map<Dye, Double> there = truth.computeIfAbsent(next.eluent(), any -> new HashMap<>());
         for (Dye dye : judgement.judged().dyes()) {
-            RandomGenerator random = random(drawing, next.eluent() + " of " + dye);
             if (!there.containsKey(dye)) {
+                RandomGenerator random = random(drawing, next.eluent() + " of " + alikeWith(dye, drawing));
                 there.put(dye, unmeasured(dye, next.eluent(), drawing, random));
             } else if (next.kind() == StripToRun.Kind.INSTEAD_OF_DOUBTFUL) {
+                RandomGenerator random = random(drawing, next.eluent() + " of " + dye);
                 double scatter = judgement.limit("scatter of a doubtful reading");
                 there.put(dye, onTheStrip(there.get(dye) + scatter * random.nextGaussian()));
             }
         }
         return new Truth(judgement.judged().dyes(), truth);
+    }
+
+    /** The dye whose chance this one shares in this draw: the first of those it was never parted from, or itself. */
+    private Dye alikeWith(Dye dye, int drawing) {
+        double trust = judgement.limit("trust that dyes never parted are alike") / PER_CENT;
+        for (NeverParted pair : neverParted) {
+            if (pair.other().equals(dye)
+                    && random(drawing, pair.one() + " alike " + pair.other()).nextDouble() < pair.chanceAlike(trust)) {
+                return alikeWith(pair.one(), drawing);
+            }
+        }
+        return dye;
     }
 
     /** What a strip with this truth would be read as. */

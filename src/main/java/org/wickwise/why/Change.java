@@ -18,6 +18,7 @@ import org.wickwise.strip.Strip;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.SolventData;
+import org.wickwise.substance.StationaryPhase;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Place;
 
@@ -165,6 +166,37 @@ public sealed interface Change {
         @Override
         public String words() {
             return (isAdded ? "with" : "without") + " the bottle " + name;
+        }
+
+        @Override
+        public double size() {
+            return 1;
+        }
+    }
+
+    /** Another stationary phase in the column; one is as large as another. Strips keep the phase they were run on. */
+    record OfColumn(StationaryPhase phase, SolventData data) implements Change {
+
+        /** Every stationary phase of the table but the column's. */
+        static List<OfColumn> all(Case written, SolventData data) {
+            return data.stationaryPhaseNames().stream()
+                    .flatMap(name -> data.stationaryPhase(name).stream())
+                    .distinct()
+                    .filter(phase ->
+                            !phase.name().equals(written.column().phase().name()))
+                    .map(phase -> new OfColumn(phase, data))
+                    .toList();
+        }
+
+        @Override
+        public Case in(Case written) {
+            return SuppositionReader.read(List.of(words()), written, Map.of(), data)
+                    .supposed();
+        }
+
+        @Override
+        public String words() {
+            return "the column is " + phase.name();
         }
 
         @Override

@@ -1,9 +1,11 @@
 package org.wickwise.why;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -31,6 +33,12 @@ public final class Comparison {
     private final Objected objected;
     private final List<PlanLine> lines = new ArrayList<>();
 
+    /** What held before, by the statement that takes its place. */
+    private final Map<String, Reason.Concluded> replaced = new HashMap<>();
+
+    /** The label under which what these rules say was told. */
+    private final Map<Set<String>, String> explained = new HashMap<>();
+
     private Comparison(Plan before, Plan after, Objections objections) {
         this.before = before;
         this.after = after;
@@ -53,7 +61,12 @@ public final class Comparison {
         String was = Impact.inShort(before);
         String would = Impact.inShort(after);
         boolean same = was.equals(would);
-        String text = same ? "The plan stays: " + was + "." : "The plan would be: " + would + "; it was: " + was + ".";
+        String doubt = after.guess().map(guess -> " " + guess).orElse("");
+        String text = same
+                ? "The plan stays: " + was + "." + doubt
+                : doubt.isEmpty()
+                        ? "The plan would be: " + would + "; it was: " + was + "."
+                        : "The plan would be: " + would + "." + doubt + " It was: " + was + ".";
         List<Reason> grounds =
                 after.linesIn(Section.VERDICT).stream().map(PlanLine::reason).toList();
         lines.add(new PlanLine("plan", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds)));
@@ -61,7 +74,9 @@ public final class Comparison {
 
     private void conclusions() {
         List<Conclusion> gained = onlyIn(after.judgement(), before.judgement());
-        List<Conclusion> lost = onlyIn(before.judgement(), after.judgement());
+        List<Conclusion> lost = onlyIn(before.judgement(), after.judgement()).stream()
+                .filter(conclusion -> !isReplaced(conclusion, gained))
+                .toList();
         List<Conclusion> otherwise = forAnotherReason();
         told("new-", "Then: ", gained, this::gained);
         told("gone-", "No longer: ", lost, this::lost);
@@ -110,22 +125,76 @@ public final class Comparison {
         }
     }
 
+    /** What is concluded, in the place of what, and why where it takes the place of something. */
     private PlanLine gained(String label, Conclusion conclusion) {
         Reason.Concluded reason = after.judgement().reason(conclusion);
-        return new PlanLine(label, Section.STRIPS, "Then: " + reason.statement() + ".", reason);
+        Optional<String> taken = takenAway(conclusion);
+        Optional<Reason.Concluded> instead = Optional.ofNullable(replaced.get(reason.statement()));
+        String text = "Then: " + reason.statement() + taken.orElse("")
+                + instead.map(held -> " (before: " + held.statement() + ")").orElse("") + "."
+                + (instead.isPresent() && taken.isEmpty() ? because(label, conclusion, reason) : "");
+        return new PlanLine(label, Section.STRIPS, text, reason);
+    }
+
+    /** What its rules say, told once of the same rules. */
+    private String because(String label, Conclusion conclusion, Reason.Concluded reason) {
+        String first = explained.putIfAbsent(rules(after, conclusion), label);
+        return first == null ? " " + Told.becauses(reason) : " For the same reason as `" + first + "`.";
     }
 
     /** What held, why it did, and what each of its rules asks in vain afterwards. */
     private PlanLine lost(String label, Conclusion conclusion) {
         Reason.Concluded reason = before.judgement().reason(conclusion);
-        return objected.gone(label, reason, rules(before, conclusion), conclusion);
+        return objected.gone(label, reason, rules(before, conclusion), conclusion, takenAway(conclusion));
+    }
+
+    /** Whether nothing but conclusions that come rule it out; what they take the place of is told with them. */
+    private boolean isReplaced(Conclusion conclusion, List<Conclusion> gained) {
+        Set<String> coming = gained.stream()
+                .map(one -> after.judgement().reason(one).statement())
+                .collect(Collectors.toSet());
+        List<Reason> inTheWay = objected.onlyRuledOutBy(conclusion, rules(before, conclusion));
+        List<String> statements = inTheWay.stream().map(Reason::statement).toList();
+        if (statements.isEmpty() || !coming.containsAll(statements)) {
+            return false;
+        }
+        statements.forEach(
+                statement -> replaced.put(statement, before.judgement().reason(conclusion)));
+        return true;
+    }
+
+    /** That a bottle which the eluent needs was taken away, where that makes the eluent unfit. */
+    private Optional<String> takenAway(Conclusion conclusion) {
+        return about(conclusion)
+                .filter(eluent -> after.judgement().holds(new Conclusion.Fitness(eluent, Conclusion.Fit.UNFIT))
+                        && !before.judgement().holds(new Conclusion.Fitness(eluent, Conclusion.Fit.UNFIT)))
+                .flatMap(eluent -> before.judged().shelf().bottles().stream()
+                        .filter(bottle -> !after.judged().shelf().bottles().contains(bottle))
+                        .filter(bottle ->
+                                bottle.contents().parts().stream().anyMatch(part -> eluent.contains(part.solvent())))
+                        .findFirst())
+                .map(bottle -> ", because the bottle " + bottle.name() + " was taken away");
     }
 
     private PlanLine stillBut(String label, Conclusion conclusion) {
         Reason.Concluded reason = after.judgement().reason(conclusion);
-        String text = "Still: " + reason.statement() + ", though by " + named(rules(after, conclusion)) + " and not by "
-                + named(rules(before, conclusion)) + ".";
-        return new PlanLine(label, Section.STRIPS, text, reason);
+        Set<String> were = rules(before, conclusion);
+        Set<String> are = rules(after, conclusion);
+        Set<String> silent = without(were, are);
+        Set<String> further = without(are, were);
+        String how = silent.isEmpty()
+                ? ", and " + named(further) + (further.size() == 1 ? " says" : " say") + " so too"
+                : further.isEmpty()
+                        ? " by " + named(are) + "; " + named(silent) + (silent.size() == 1 ? " falls" : " fall")
+                                + " silent"
+                        : ", by " + named(further) + " instead of " + named(silent);
+        return new PlanLine(label, Section.STRIPS, "Still: " + reason.statement() + how + ".", reason);
+    }
+
+    private static Set<String> without(Set<String> rules, Set<String> others) {
+        Set<String> rest = new TreeSet<>(rules);
+        rest.removeAll(others);
+        return rest;
     }
 
     private static String named(Set<String> rules) {
@@ -138,22 +207,29 @@ public final class Comparison {
 
     /** What is concluded about an eluent that somebody ran or that a plan pours, advice and cautions left out. */
     private boolean isToTheQuestion(Conclusion conclusion) {
+        return about(conclusion)
+                .map(this::interests)
+                .orElseGet(() ->
+                        conclusion instanceof Conclusion.StripVerdict || conclusion instanceof Conclusion.SpotVerdict);
+    }
+
+    private static Optional<Eluent> about(Conclusion conclusion) {
         if (conclusion instanceof Conclusion.Behaves behaves) {
-            return interests(behaves.eluent());
+            return Optional.of(behaves.eluent());
         } else if (conclusion instanceof Conclusion.Between between) {
-            return interests(between.eluent());
+            return Optional.of(between.eluent());
         } else if (conclusion instanceof Conclusion.LeavesBefore leaves) {
-            return interests(leaves.eluent());
+            return Optional.of(leaves.eluent());
         } else if (conclusion instanceof Conclusion.Fitness fitness) {
-            return interests(fitness.eluent());
+            return Optional.of(fitness.eluent());
         } else if (conclusion instanceof Conclusion.Holds holds) {
-            return interests(holds.eluent());
+            return Optional.of(holds.eluent());
         } else if (conclusion instanceof Conclusion.Releases releases) {
-            return interests(releases.eluent());
+            return Optional.of(releases.eluent());
         } else if (conclusion instanceof Conclusion.Sweeps sweeps) {
-            return interests(sweeps.eluent());
+            return Optional.of(sweeps.eluent());
         }
-        return conclusion instanceof Conclusion.StripVerdict || conclusion instanceof Conclusion.SpotVerdict;
+        return Optional.empty();
     }
 
     private boolean interests(Eluent eluent) {

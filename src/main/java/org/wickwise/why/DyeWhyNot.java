@@ -77,13 +77,23 @@ final class DyeWhyNot {
         }
     }
 
+    /** Explains what the rules call to release; a dye may leave alone all the same when the others are gone. */
+    static String notReleased(Plan plan, Dye dye, Eluent eluent) {
+        boolean isLeft = plan.route().stream()
+                .flatMap(route -> route.steps().stream())
+                .filter(step -> step.eluent().equals(eluent))
+                .anyMatch(step -> step.fractions().contains(List.of(dye)));
+        return eluent + " does not release " + dye + ", that is, bring it off before another dye"
+                + (isLeft ? " (in the plan it comes off alone here, for the others have left before it)" : "");
+    }
+
     private void released() {
         for (Eluent eluent : judgement.eluents()) {
             Releases wanted = new Releases(eluent, dye);
             if (judgement.tried(eluent) && !judgement.holds(wanted)) {
                 lines.add(objected.line(
                         "release-" + Words.slug(eluent.name()),
-                        eluent + " does not release " + dye,
+                        notReleased(plan, dye, eluent),
                         eluent,
                         List.of(wanted)));
             }

@@ -46,7 +46,7 @@ final class EluentWhyNot {
         for (Dye dye : plan.judged().dyes()) {
             answer.add(
                     "release-" + Words.slug(dye.name()),
-                    eluent + " does not release " + dye,
+                    DyeWhyNot.notReleased(plan, dye, eluent),
                     new Conclusion.Releases(eluent, dye));
         }
         answer.add("sweep", eluent + " does not sweep every dye out", new Conclusion.Sweeps(eluent));

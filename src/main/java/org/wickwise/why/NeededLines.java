@@ -1,7 +1,9 @@
 package org.wickwise.why;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
@@ -16,6 +18,7 @@ import org.wickwise.strip.Strip;
 import org.wickwise.text.Numbers;
 import org.wickwise.text.Words;
 import org.wickwise.why.Change.OfBottle;
+import org.wickwise.why.Change.OfColumn;
 import org.wickwise.why.Change.OfLimit;
 import org.wickwise.why.Change.OfReading;
 
@@ -51,6 +54,7 @@ public final class NeededLines {
 
     private void changes(SmallestChange found) {
         List<OfBottle> bottles = new ArrayList<>();
+        List<OfColumn> beds = new ArrayList<>();
         for (Change change : found.single()) {
             if (change instanceof OfReading reading) {
                 say("reading", List.of(reading), reading(reading));
@@ -62,6 +66,8 @@ public final class NeededLines {
                                 + limit.limit().shown());
             } else if (change instanceof OfBottle bottle) {
                 bottles.add(bottle);
+            } else if (change instanceof OfColumn column) {
+                beds.add(column);
             }
         }
         bottles(bottles);
@@ -69,12 +75,49 @@ public final class NeededLines {
             String both = Words.joined(found.two().stream().map(this::reading).toList());
             say("two-readings", found.two(), both);
         }
-        if (found.single().isEmpty() && found.two().isEmpty()) {
+        if (found.single().size() == beds.size() && found.two().isEmpty()) {
             String text = "No single reading, limit or bottle would bring it about that " + aim.words()
-                    + ", and no two readings" + (found.everyTwo() ? "" : " that were tried") + "; " + found.tried()
+                    + ", and no two readings" + (found.everyTwo() ? "" : " that were tried")
+                    + (beds.isEmpty() ? ", and no other stationary phase of the table" : "") + "; " + found.tried()
                     + " changes were tried.";
             add("none", text, new Reason.Chosen(text, List.of(), List.of()));
         }
+        beds(beds);
+    }
+
+    /** One line for all beds of which the same is to be said. */
+    private void beds(List<OfColumn> beds) {
+        Map<String, List<OfColumn>> alike = beds.stream()
+                .collect(Collectors.groupingBy(
+                        bed -> guess(then(List.of(bed))), LinkedHashMap::new, Collectors.toList()));
+        int number = 0;
+        for (Map.Entry<String, List<OfColumn>> group : alike.entrySet()) {
+            OfColumn first = group.getValue().get(0);
+            number++;
+            say(
+                    "bed-" + number,
+                    List.of(first),
+                    "a column of " + anyOf(group.getValue()) + " instead of "
+                            + written.judged().column().phaseName(),
+                    group.getKey());
+        }
+    }
+
+    private static String anyOf(List<OfColumn> beds) {
+        return beds.stream().map(bed -> bed.phase().name()).collect(Collectors.joining(" or "));
+    }
+
+    /** What a plan on another bed would be, and that it is a guess; nothing where what the rules say hangs on no strip. */
+    private String guess(Judgement then) {
+        if (aim.saidOf().isEmpty()) {
+            Plan plan = planner.plan(then);
+            return " It would be: " + Impact.inShort(plan) + "."
+                    + plan.guess().map(guess -> " " + guess).orElse("");
+        }
+        return aim instanceof Aim.Concluded
+                        && then.triedElsewhereOnly(aim.saidOf().orElseThrow().getKey())
+                ? " A guess: its strip was run on another stationary phase."
+                : "";
     }
 
     private void bottles(List<OfBottle> bottles) {
@@ -108,16 +151,23 @@ public final class NeededLines {
                 + far;
     }
 
-    /** Says it in words and in the words of a supposition, with the reason as it would be then. */
     private void say(String label, List<? extends Change> changes, String what) {
-        List<String> suppose = changes.stream().map(Change::words).toList();
-        Supposition supposition = SuppositionReader.read(suppose, written.judged(), written.limits(), judge.data());
-        Judgement then = judge.judge(supposition.supposed(), supposition.limits());
+        say(label, changes, what, "");
+    }
+
+    /** Says it in words and in the words of a supposition, with the reason as it would be then. */
+    private void say(String label, List<? extends Change> changes, String what, String more) {
         add(
                 label,
-                Words.capital(what) + ": then " + aim.words() + ". Try it: suppose CASE "
-                        + suppose.stream().map(one -> "\"" + one + "\"").collect(Collectors.joining(" ")),
-                reason(then));
+                Words.capital(what) + ": then " + aim.words() + "." + more + " Try it: suppose CASE "
+                        + changes.stream().map(one -> "\"" + one.words() + "\"").collect(Collectors.joining(" ")),
+                reason(then(changes)));
+    }
+
+    private Judgement then(List<? extends Change> changes) {
+        List<String> suppose = changes.stream().map(Change::words).toList();
+        Supposition supposition = SuppositionReader.read(suppose, written.judged(), written.limits(), judge.data());
+        return judge.judge(supposition.supposed(), supposition.limits());
     }
 
     private Reason reason(Judgement then) {

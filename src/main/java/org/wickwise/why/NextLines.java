@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.wickwise.plan.NeverParted;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
@@ -27,6 +28,8 @@ public final class NextLines {
 
     private final NextStrips next;
     private final Judgement judgement;
+    private static final String TRUST_ALIKE = "trust that dyes never parted are alike";
+
     private final List<PlanLine> lines = new ArrayList<>();
 
     private NextLines(NextStrips next) {
@@ -38,6 +41,7 @@ public final class NextLines {
         NextLines made = new NextLines(next);
         made.verdict();
         made.others();
+        made.perhapsOneDye();
         made.whenToStop();
         made.whatTheRulesAsk();
         return List.copyOf(made.lines);
@@ -148,6 +152,27 @@ public final class NextLines {
         return "It turns on " + turning.dye() + ": where the plan changes, its Rf there is "
                 + Numbers.fixed(turning.changed(), 2) + " on average, and where it stays, "
                 + Numbers.fixed(turning.unchanged(), 2) + ".";
+    }
+
+    private void perhapsOneDye() {
+        Reason limit = judgement.limits().get(TRUST_ALIKE).reason();
+        for (NeverParted pair : NeverParted.all(judgement)) {
+            String text = Words.capital(pair.words()) + "; with a chance of "
+                    + percent(pair.chanceAlike(judgement.limit(TRUST_ALIKE) / PER_CENT))
+                    + " % a draw takes them to be alike in what nobody ran.";
+            List<Reason> grounds = new ArrayList<>(pair.reasons(judgement));
+            grounds.add(limit);
+            lines.add(new PlanLine(
+                    "alike-" + Words.slug(pair.one().name()) + "-"
+                            + Words.slug(pair.other().name()),
+                    Section.NEXT,
+                    text,
+                    new Reason.Calculated(
+                            text,
+                            "1 - (1 - trust)^(n - 1), n eluents in which they lie together",
+                            "our choice",
+                            grounds)));
+        }
     }
 
     private void whenToStop() {

@@ -10,6 +10,8 @@ import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
+import org.wickwise.rulebook.Conclusion.Between;
+import org.wickwise.rulebook.Conclusion.Separation;
 import org.wickwise.rulebook.Contradiction;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Objection;
@@ -67,21 +69,41 @@ final class Objected {
         return new PlanLine(
                 label,
                 Section.CHOICE,
-                Words.capital(statement) + ": " + inShort(all, eluent, silence) + ".",
+                Words.capital(statement) + ": " + inShort(Optional.of(label), all, eluent, silence) + ".",
                 new Reason.Chosen(
                         statement, List.of(), all.stream().map(Objected::reason).toList()));
     }
 
-    /** A line for a conclusion that held before; what is in the way of the rules that drew it. */
-    PlanLine gone(String label, Reason.Concluded held, Set<String> rules, Conclusion conclusion) {
-        List<Objection> all = objections.to(conclusion).stream()
-                .filter(objection -> rules.contains(objection.ruleId()))
-                .toList();
-        String because = all.isEmpty() ? "" : ": " + inShort(all, Optional.empty(), "and nothing says so");
+    /**
+     * A line for a conclusion that held before; what is in the way of the rules that drew it.
+     *
+     * @param cause what is told instead of that, where the cause is known
+     */
+    PlanLine gone(
+            String label, Reason.Concluded held, Set<String> rules, Conclusion conclusion, Optional<String> cause) {
+        List<Objection> all = objectionsOf(conclusion, rules);
+        String because = cause.orElseGet(() ->
+                all.isEmpty() ? "" : ": " + inShort(Optional.empty(), all, Optional.empty(), "and nothing says so"));
         List<Reason> grounds = new ArrayList<>(List.of(held));
         all.stream().map(Objected::reason).forEach(grounds::add);
         String text = "No longer: " + held.statement() + because + ".";
         return new PlanLine(label, Section.STRIPS, text, new Reason.Chosen(text, List.of(), grounds));
+    }
+
+    /** What rules these rules out, where all of them are ruled out; nothing where anything else is in the way of one. */
+    List<Reason> onlyRuledOutBy(Conclusion conclusion, Set<String> rules) {
+        List<Objection> all = objectionsOf(conclusion, rules);
+        return all.stream().allMatch(Objection::ruledOut)
+                ? all.stream()
+                        .flatMap(objection -> objection.inTheWay().stream())
+                        .toList()
+                : List.of();
+    }
+
+    private List<Objection> objectionsOf(Conclusion conclusion, Set<String> rules) {
+        return objections.to(conclusion).stream()
+                .filter(objection -> rules.contains(objection.ruleId()))
+                .toList();
     }
 
     List<Objection> objectionsTo(List<? extends Conclusion> wanted) {
@@ -91,8 +113,13 @@ final class Objected {
                 .toList();
     }
 
-    /** What is in the way, the nearest first; what nobody knows is told only where nothing is known to be in the way. */
-    private String inShort(List<Objection> all, Optional<Eluent> eluent, String silence) {
+    /**
+     * What is in the way, the nearest first; what nobody knows is told only where nothing is known to be in the way, and
+     * of a chain of rules only the first that is asked and what stops the last.
+     *
+     * @param label under which the rest is found, where one can ask for it
+     */
+    private String inShort(Optional<String> label, List<Objection> all, Optional<Eluent> eluent, String silence) {
         if (all.isEmpty()) {
             return NO_RULE;
         }
@@ -103,13 +130,18 @@ final class Objected {
                 .toList();
         List<Objection> told = known.isEmpty() ? all : known;
         int untold = all.size() - told.size();
+        boolean isCut = told.stream().anyMatch(objection -> !objection.further().isEmpty());
         return told.stream()
                         .map(objection -> inShort(objection, eluent, silence))
                         .distinct()
                         .collect(Collectors.joining("; or "))
                 + (untold == 0
                         ? ""
-                        : "; " + untold + (untold == 1 ? " more rule asks" : " more rules ask") + " what nobody saw");
+                        : "; " + untold + (untold == 1 ? " more rule asks" : " more rules ask")
+                                + " for what nobody saw or wrote down")
+                + label.filter(any -> untold > 0 || isCut)
+                        .map(under -> "; more under `" + under + "`")
+                        .orElse("");
     }
 
     private static boolean isForWantOfKnowledge(Objection objection) {
@@ -134,24 +166,40 @@ final class Objected {
 
     /** "it would take that every dye stays in E, but rust travels in E (Rf 0.31 ± 0.02)". */
     private String inShort(Objection objection, Optional<Eluent> eluent, String silence) {
+        Objection last = lastOf(objection);
         String asked = "it would take that " + objection.unmet();
-        if (!objection.inTheWay().isEmpty()) {
-            String found = Words.joined(objection.inTheWay().stream()
-                    .map(Reason::statement)
-                    .map(statement -> statement
-                            + eluent.map(where -> reading(statement, where)).orElse(""))
-                    .toList());
-            return asked
-                    + (objection.ruledOut() ? ", which is ruled out: " : ", but ")
-                    + found
-                    + objection.missing().stream()
-                            .mapToObj(missing -> " (short by " + Numbers.plain(missing, 2) + ")")
-                            .collect(Collectors.joining());
-        }
-        if (objection.further().isEmpty()) {
+        if (last.inTheWay().isEmpty()) {
             return asked + ", " + silence;
         }
-        return asked + ", for which " + inShort(objection.further().get(0), eluent, silence);
+        String found = Words.joined(last.inTheWay().stream()
+                .map(Reason::statement)
+                .map(statement -> inPlainWords(statement)
+                        + eluent.map(where -> reading(statement, where)).orElse(""))
+                .toList());
+        return asked
+                + (last.ruledOut() ? ", which is ruled out: " : ", but ")
+                + found
+                + last.missing().stream()
+                        .mapToObj(missing -> " (short by " + Numbers.plain(missing, 2) + ")")
+                        .collect(Collectors.joining());
+    }
+
+    /** Where a chain of rules that ask for what another did not conclude ends. */
+    private static Objection lastOf(Objection objection) {
+        return objection.inTheWay().isEmpty() && !objection.further().isEmpty()
+                ? lastOf(objection.further().get(0))
+                : objection;
+    }
+
+    /** Of dyes that lie together none is called ahead. */
+    private String inPlainWords(String statement) {
+        return judgement
+                .first(
+                        Between.class,
+                        between -> between.separation() == Separation.TOGETHER
+                                && judgement.reason(between).statement().equals(statement))
+                .map(between -> between.ahead() + " and " + between.behind() + " lie together in " + between.eluent())
+                .orElse(statement);
     }
 
     /** The Rf behind a statement of what a dye does, where it was measured. */

@@ -66,8 +66,12 @@ final class PlainReadings {
     }
 
     private static String words(MeasuredGap gap) {
-        return "In " + gap.eluent() + " " + gap.ahead() + " lies " + Numbers.fixed(gap.gap(), 2) + " of Rf ahead of "
-                + gap.behind() + ", give or take " + Numbers.fixed(COVERAGE * gap.uncertainty(), 2) + ".";
+        String shown = Numbers.fixed(gap.gap(), 2);
+        String place = shown.equals(Numbers.fixed(0, 2))
+                ? " lies level with " + gap.behind() + " in Rf"
+                : " lies " + shown + " of Rf ahead of " + gap.behind();
+        return "In " + gap.eluent() + " " + gap.ahead() + place + ", give or take "
+                + Numbers.fixed(COVERAGE * gap.uncertainty(), 2) + ".";
     }
 
     /** The strip of a movement, where it is the only one that was measured with a ruler. */

@@ -22,20 +22,21 @@ import org.wickwise.rulebook.LaidOutCase;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.text.ProblemsFound;
 import org.wickwise.why.Change.OfBottle;
+import org.wickwise.why.Change.OfColumn;
 import org.wickwise.why.Change.OfLimit;
 import org.wickwise.why.Change.OfReading;
 
 /**
- * The smallest change that would bring about what somebody wishes: one reading, one limit or one bottle; two readings where
- * no single one does. Every Rf in hundredths is tried for each reading, at least fifty values over the range of each limit,
- * every bottle of the shelf and the table.
+ * The smallest change that would bring about what somebody wishes: one reading, one limit, one bottle or another bed; two
+ * readings where no single one does. Every Rf in hundredths is tried for each reading, at least fifty values over the range
+ * of each limit, every bottle of the shelf and the table, every stationary phase of the table.
  *
  * <p>Where the wish hangs on the strips of one eluent alone ({@link EluentAlone}), cases of which the rules can tell nothing
  * different are judged once, readings in other eluents are left out, and every two readings are tried. Elsewhere only limits of which ten values bring something else
  * are looked at closely, and two readings are tried where each alone begins to bring something else, the smallest of
  * {@value #MOST_PAIRS} first, and the two found are then drawn as near as they still serve.
  *
- * @param single the smallest change of each kind, readings first; every bottle
+ * @param single the smallest change of each kind, readings first; every bottle and every bed
  * @param two two readings; looked for only where no single one serves
  * @param tried how many changes were tried
  * @param everyTwo whether every two readings were tried, where two were looked for
@@ -105,6 +106,10 @@ public record SmallestChange(List<Change> single, List<OfReading> two, int tried
             OfBottle.all(written.judged(), judge.data()).stream()
                     .peek(any -> tried++)
                     .filter(bottle -> isMet(List.of(bottle)))
+                    .forEach(single::add);
+            OfColumn.all(written.judged(), judge.data()).stream()
+                    .peek(any -> tried++)
+                    .filter(column -> isMet(List.of(column)))
                     .forEach(single::add);
             List<OfReading> two = reading.isPresent() ? List.of() : twoReadings(readings);
             return new SmallestChange(single, two, tried, alone.isPresent());

@@ -72,6 +72,38 @@ public final class WhyNot {
         return List.copyOf(lines);
     }
 
+    /** What was asked, as a question in full. */
+    public String heading(String question) {
+        String asked = Subjects.plain(question);
+        if (!subjects.order(asked).isEmpty()) {
+            return "Why does the plan not pour " + asked + "?";
+        }
+        List<Subject> meant = subjects.named(asked);
+        if (meant.stream().map(Object::getClass).distinct().count() == 1) {
+            return heading(meant.get(0), asked);
+        }
+        return rulebook.cautionRules().contains(asked.toLowerCase(Locale.ROOT)) && meant.isEmpty()
+                ? "Why does the plan not give the caution " + asked + "?"
+                : "Why not " + asked + "?";
+    }
+
+    private String heading(Subject subject, String asked) {
+        if (subject instanceof OfDye of) {
+            return "Why does " + of.dye() + " not leave alone?";
+        } else if (subject instanceof OfPair of) {
+            return "Why are " + of.one() + " and " + of.other() + " not parted?";
+        } else if (subject instanceof OfStrip) {
+            return "Why is " + asked + " not read otherwise?";
+        }
+        boolean isUsed = subject instanceof OfEluent of
+                && plan.route()
+                        .filter(route -> route.packing().packing().equals(of.eluent())
+                                || route.steps().stream()
+                                        .anyMatch(step -> step.eluent().equals(of.eluent())))
+                        .isPresent();
+        return isUsed ? "What does " + asked + " not do?" : "Why is " + asked + " not poured, and what does it not do?";
+    }
+
     private List<String> ruleNames() {
         List<String> names = new ArrayList<>(rulebook.cautionRules());
         names.addAll(rulebook.own().ruleNames());

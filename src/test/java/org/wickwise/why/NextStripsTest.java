@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wickwise.Shipped;
 import org.wickwise.bench.Case;
+import org.wickwise.plan.NeverParted;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.rulebook.Judge;
 import org.wickwise.rulebook.LaidOutCase;
@@ -66,6 +67,60 @@ class NextStripsTest {
                 .extracting(prospect -> prospect.strip().words())
                 .containsExactly("a first strip in ethyl acetate");
         assertThat(NextLines.of(next).get(0).text()).startsWith("Run a first strip in ethyl acetate");
+    }
+
+    private Case together(String sandInEthylAcetate) throws IOException {
+        return invented(
+                "heptane, ethyl acetate, acetone, ethanol",
+                """
+                  - {solvent: heptane, front mm: 60, travel mm: {plum: 0, sand: 0}}
+                  - {solvent: ethyl acetate, front mm: 60, travel mm: {plum: 30, sand: %s}}
+                  - {solvent: heptane + ethyl acetate 1:1, front mm: 60, travel mm: {plum: 15, sand: 14}}
+                  - {solvent: acetone, front mm: 60, travel mm: {plum + sand: 54}}
+                """
+                        .formatted(sandInEthylAcetate));
+    }
+
+    /** In as many draws as two dyes are not alike they may come apart, and in hardly any of the others. */
+    @Test
+    void dyes_that_lie_together_wherever_they_move_hardly_come_apart_in_a_draw() throws IOException {
+        Case written = together("30");
+        NextStrips next = next(written, 60);
+        double notAlike = 1 - NeverParted.all(JUDGE.judge(written)).get(0).chanceAlike(0.7);
+        assertThat(notAlike).isCloseTo(0.09, within(1e-9));
+        assertThat(next.prospects()).allSatisfy(prospect -> assertThat(prospect.chance())
+                .as(prospect.strip().words())
+                .isLessThan(notAlike + 0.1));
+        assertThat(NextLines.of(next))
+                .extracting(PlanLine::text)
+                .contains(
+                        "Plum and sand lie together in all 3 eluents tried that move them: perhaps one dye, or two that"
+                                + " share what they do; with a chance of 91 % a draw takes them to be alike in what nobody ran.");
+        assertThat(next.plan().line("alike-plum-sand").orElseThrow().text())
+                .isEqualTo(
+                        "Plum and sand lie together in all 3 eluents tried that move them: perhaps one dye, or two that"
+                                + " share what they do.");
+    }
+
+    @Test
+    void no_draw_sends_for_a_stronger_eluent_before_a_weaker_of_the_ladder() throws IOException {
+        Case written = invented(
+                "heptane, ethyl acetate, methanol",
+                """
+                  - {solvent: heptane, front mm: 60, travel mm: {plum: 0, sand: 0}}
+                  - {solvent: ethyl acetate, front mm: 60, travel mm: {plum: 30, sand: 26}}
+                """);
+        assertThat(next(written, 100).prospects())
+                .flatMap(Prospect::draws)
+                .extracting(Prospect.Draw::outcome)
+                .anyMatch(outcome -> outcome.contains("methanol"))
+                .noneMatch(outcome -> outcome.contains("methanol, then ethyl acetate"));
+    }
+
+    @Test
+    void dyes_that_were_apart_once_or_together_once_are_not_called_alike() throws IOException {
+        assertThat(NeverParted.all(JUDGE.judge(together("24")))).isEmpty();
+        assertThat(NeverParted.all(JUDGE.judge(withOneUntriedBottle()))).isEmpty();
     }
 
     @Test

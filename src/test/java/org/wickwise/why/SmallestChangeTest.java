@@ -232,6 +232,38 @@ class SmallestChangeTest {
                 .containsPattern("\\d+ changes were tried");
     }
 
+    /** Water on silica opens nothing; on other beds the same strip gives a plan, which is a guess. */
+    @Test
+    void another_bed_that_opens_a_plan_is_offered_as_a_guess() throws IOException {
+        Path file = folder.resolve("water.yaml");
+        Files.writeString(
+                file,
+                """
+                title: Water only (invented)
+                mixture: {dyes: [ochre, teal]}
+                column: {stationary phase: silica}
+                setting: secondary school
+                shelf: [water]
+                strips:
+                  - {solvent: water, front mm: 70, travel mm: {ochre: 60, teal: 20}}
+                """);
+        assertThat(asked(file, "there is a plan"))
+                .contains("[none] No single reading, limit or bottle would bring it about")
+                .containsPattern(
+                        "\\[bed-1\\] A column of [^:]*cellulose[^:]* instead of silica: then there is a plan\\."
+                                + " It would be: pack with water, then pour water\\. A guess: strips were run on another")
+                .contains("Try it: suppose CASE \"the column is ")
+                .doesNotContain("A guess: strips were run on another stationary phase than the column's, and an Rf does"
+                        + " not carry over. It was");
+    }
+
+    @Test
+    void a_bed_that_lets_an_eluent_in_is_no_guess_for_that_hangs_on_no_strip() {
+        assertThat(asked("water may enter the column"))
+                .containsPattern(
+                        "\\[bed-1\\] A column of [^:]*cellulose[^:]*: then water may enter the column\\. Try it");
+    }
+
     @Test
     void what_is_so_already_needs_nothing_and_a_void_strip_is_not_asked() {
         assertThat(asked("heptane holds the load"))
@@ -246,7 +278,11 @@ class SmallestChangeTest {
     }
 
     private static String asked(String wish) {
-        CommandLineRun run = CommandLineRun.of("needed", Shipped.DEMO.toString(), wish);
+        return asked(Shipped.DEMO, wish);
+    }
+
+    private static String asked(Path file, String wish) {
+        CommandLineRun run = CommandLineRun.of("needed", file.toString(), wish);
         return (run.out() + run.err()).replaceAll("\\s+", " ");
     }
 }

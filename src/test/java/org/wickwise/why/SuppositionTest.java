@@ -106,6 +106,56 @@ class SuppositionTest {
         assertThat(lines.get(0).text()).startsWith("The plan stays");
     }
 
+    private static List<String> compared(String... changes) {
+        Supposition supposed = supposition(DEMO, List.of(changes));
+        Planner planner = new Planner(JUDGE.rulebook());
+        Plan after = planner.plan(JUDGE.judge(supposed.supposed(), supposed.limits()));
+        return Comparison.of(planner.plan(JUDGE.judge(DEMO)), after, JUDGE.objections(after.judgement())).stream()
+                .map(PlanLine::text)
+                .toList();
+    }
+
+    @Test
+    void a_plan_on_another_bed_is_told_to_be_a_guess_as_the_plan_itself_tells() {
+        List<String> lines = compared("the column is cellulose");
+        assertThat(lines.get(0))
+                .startsWith(
+                        "The plan would be: pack with heptane, then pour ethyl acetate, then acetone. A guess: strips"
+                                + " were run on another stationary phase than the column's, and an Rf does not carry over. It was:");
+        assertThat(compared("without the bottle heptane").get(0)).doesNotContain("A guess");
+    }
+
+    @Test
+    void what_holds_by_fewer_rules_is_told_without_denying_the_rule_that_still_speaks() {
+        assertThat(compared("the column is cellulose"))
+                .contains("Still: harbour blue stays in heptane by rule stays-by-rf; rule polar-groups-hold-by-rf falls"
+                        + " silent.")
+                .noneMatch(line -> line.contains("and not by"));
+    }
+
+    @Test
+    void a_bottle_taken_away_is_the_cause_of_what_no_longer_holds() {
+        assertThat(compared("without the bottle heptane"))
+                .contains(
+                        "Then: heptane is unfit for this column, because the bottle heptane was taken away (before: heptane"
+                                + " is fit for this column).",
+                        "No longer: heptane holds every dye, because the bottle heptane was taken away.")
+                .noneMatch(line -> line.contains("which is ruled out"));
+    }
+
+    @Test
+    void what_takes_the_place_of_another_verdict_is_told_once_with_its_reason() {
+        List<String> lines = compared("the column is alumina");
+        assertThat(lines)
+                .anyMatch(line ->
+                        line.startsWith("Then: the strip in acetone is doubtful (before: the strip in acetone is"
+                                + " usable). The strip in acetone speaks for its own stationary phase"))
+                .contains(
+                        "Then: the strip in ethanol is doubtful (before: the strip in ethanol is usable). For the same"
+                                + " reason as `new-1`.")
+                .noneMatch(line -> line.startsWith("No longer: the strip"));
+    }
+
     @Test
     void every_mistake_of_a_supposition_is_told_with_what_can_be_supposed() {
         ProblemsFound found = catchThrowableOfType(

@@ -2,7 +2,11 @@ package org.wickwise.why;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.wickwise.Shipped;
@@ -96,8 +100,74 @@ class WhyNotTest {
     void a_dye_is_told_what_does_not_release_it() {
         assertThat(asked(DEMO, "rust"))
                 .contains("By the plan rust does leave in a fraction of its own, with ethyl acetate.")
-                .contains(
-                        "Heptane does not release rust: it would take that rust comes off in heptane, but rust stays");
+                .contains("Heptane does not release rust, that is, bring it off before another dye: it would take that"
+                        + " rust comes off in heptane, but rust stays");
+    }
+
+    /** Two dyes that are level in heptane, and a dye that leaves last in the eluent that does not release it. */
+    @Test
+    void dyes_that_lie_together_are_not_called_ahead_of_one_another(@TempDir Path folder) throws IOException {
+        String file = written(folder);
+        assertThat(asked(file, "plum"))
+                .contains("it would take that in ethyl acetate plum is ahead of slate, parted, but plum and slate lie"
+                        + " together in ethyl acetate")
+                .contains("on a column plum leaves before ochre in heptane, and no strip says so; more under"
+                        + " `release-heptane`.")
+                .doesNotContain("for which", "together, ", "by 0.00");
+        assertThat(asked(file, "plum and slate"))
+                .contains("but plum is level with slate in heptane, 0.00 ± 0.04 of Rf");
+    }
+
+    @Test
+    void a_dye_that_leaves_last_is_told_to_come_off_alone_in_what_does_not_release_it(@TempDir Path folder)
+            throws IOException {
+        assertThat(asked(written(folder), "acetone"))
+                .contains("Acetone does not release ochre, that is, bring it off before another dye (in the plan it"
+                        + " comes off alone here, for the others have left before it)");
+    }
+
+    private static String written(Path folder) throws IOException {
+        return Files.writeString(
+                        folder.resolve("level.yaml"),
+                        """
+                        title: Two dyes level and one behind (invented)
+                        mixture:
+                          dyes:
+                            - {name: plum, class: neutral}
+                            - {name: slate, class: neutral}
+                            - {name: ochre, class: neutral}
+                        column: {stationary phase: silica}
+                        setting: college
+                        strips:
+                          - {solvent: heptane, front mm: 60, travel mm: {plum: 0, slate: 0, ochre: 0}}
+                          - {solvent: ethyl acetate, front mm: 60, travel mm: {plum: 30, slate: 30, ochre: 1}}
+                          - {solvent: acetone, front mm: 60, travel mm: {plum: 50, slate: 50, ochre: 24}}
+                        """)
+                .toString();
+    }
+
+    @Test
+    void what_nobody_saw_is_counted_with_the_label_that_names_it() {
+        assertThat(asked(DEMO, "strip in ethyl acetate"))
+                .contains("more rules ask for what nobody saw or wrote down; more under `doubtful`.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    rust                        | Why does rust not leave alone?
+                    rust and straw              | Why are rust and straw not parted?
+                    acetone                     | Why is acetone not poured, and what does it not do?
+                    ethanol                     | What does ethanol not do?
+                    heptane                     | What does heptane not do?
+                    ethyl acetate, then ethanol | Why does the plan not pour ethyl acetate, then ethanol?
+                    strip in water              | Why is strip in water not read otherwise?
+                    low-boiling-eluent          | Why does the plan not give the caution low-boiling-eluent?
+                    """)
+    void the_heading_says_what_was_asked(String question, String heading) {
+        assertThat(asked(DEMO, question)).startsWith(heading);
     }
 
     @Test
