@@ -18,6 +18,7 @@ class ColumnLinesTest {
     private static final String LOAD = "  load mg: 60\n";
     private static final String BORE = "  bore mm: 15\n";
     private static final String BED = "  bed mm: 120\n";
+    private static final String TUBE = "  tube mm: 300\n";
     private static final String GRAINS = "  particle um: [63, 200]\n";
     private static final String DRIVE = "  run by: gravity\n";
     private static final String HEAD = "  head mm: 100\n";
@@ -48,6 +49,18 @@ class ColumnLinesTest {
     void a_bed_that_is_only_too_short_may_be_packed_higher() throws IOException {
         Plan plan = plan(demo().replace(LOAD, "  load mg: 200\n"));
         assertThat(text(plan, "overload")).contains("or pack a bed of 134 mm");
+    }
+
+    @Test
+    void a_bed_longer_than_the_tube_asks_for_another_tube() throws IOException {
+        String inTube = demo().replace(TUBE, "  tube mm: 134\n");
+        String longer = " in a tube longer than yours of 134 mm";
+        assertThat(text(plan(inTube.replace(LOAD, "  load mg: 200\n")), "overload"))
+                .contains("or pack a bed of 134 mm" + longer);
+        assertThat(text(plan(inTube.replace(LOAD, "  load mg: 300\n")), "overload"))
+                .contains("a bed of 150 mm" + longer);
+        assertThat(text(plan(demo().replace(LOAD, "  load mg: 200\n")), "overload"))
+                .doesNotContain("longer than yours");
     }
 
     @Test
