@@ -94,7 +94,7 @@ class BenchListTest {
         String said = "the shelf does not say how much it has";
         String listed = lessonIn("", "shelf: [heptane, ethyl acetate, ethanol]");
         assertThat(answer("prepare", listed))
-                .contains("column: the shelf does not say how much it has of ethanol, ethyl acetate and heptane.")
+                .contains("water; the shelf does not say how much it has of ethanol, ethyl acetate and heptane.")
                 .contains("% in reserve); " + said + ".", "the shelf has none")
                 .doesNotContain("no shelf is named");
         assertThat(answer("prepare", ONE_GROUP)).contains("no shelf is named").doesNotContain(said);
