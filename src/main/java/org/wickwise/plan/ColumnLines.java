@@ -257,11 +257,11 @@ final class ColumnLines {
         double share = LoadPlug.of(millilitres, columnVolume.getAsDouble(), (1 - highest) / highest)
                 .shareOfBed();
         Limit most = judgement.limits().get("widest load");
-        String fills =
-                Numbers.plain(millilitres, 2) + " mL of " + packing + " with the mixture in it fill at most about "
-                        + Numbers.poured(100 * Math.min(1, share)) + " % of the bed ("
-                        + leastHeld.get().dye()
-                        + " is held least)";
+        String fills = Numbers.plain(millilitres, 2) + " mL of " + packing
+                + " with the mixture in it: once the bed holds the dyes, they fill at most about "
+                + Numbers.poured(100 * Math.min(1, share)) + " % of the bed ("
+                + leastHeld.get().dye()
+                + " is held least)";
         boolean wide = Numbers.steady(100 * share) > most.value();
         String text = wide
                 ? fills + ", which widens the bands: take the mixture up in less, or load it dry on a little "

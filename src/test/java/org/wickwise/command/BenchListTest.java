@@ -325,6 +325,15 @@ class BenchListTest {
     }
 
     @Test
+    void a_front_ends_on_a_strip_that_there_can_be() {
+        assertThat(CommandLineRun.of("timetable", LESSON, "--seen", "2:20", "--seen", "10:40", "--end", "501")
+                        .err())
+                .contains("--end is 501, and no strip is longer than 500 mm");
+        assertThat(answer("timetable", LESSON, "--seen", "2:20", "--seen", "10:40", "--end", "500"))
+                .contains("The front reaches 500 mm");
+    }
+
+    @Test
     void a_lesson_that_is_long_enough_fits() throws IOException {
         assertThat(answer("timetable", lessonIn("", "lesson minutes: 600")))
                 .contains("it fits in the lesson of 600 minutes");
