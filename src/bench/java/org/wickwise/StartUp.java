@@ -47,6 +47,7 @@ public final class StartUp {
 
         Map<String, List<String>> ways = new LinkedHashMap<>();
         ways.put("empty program", emptyProgram(folder));
+        ways.put("the command line alone", wickwise(cache, List.of("--version")));
         ways.put("shipped rules", plan(cache, List.of()));
         ways.put("1 own rule, compiled anew", plan(noCache, ownRules(folder, 1)));
         for (int count : new int[] {1, 60, 120, 250, 500}) {
@@ -79,16 +80,20 @@ public final class StartUp {
     }
 
     private static List<String> plan(Path cache, List<String> options) throws IOException {
+        List<String> words = new ArrayList<>(List.of("plan", DEMO.toString()));
+        words.addAll(options);
+        return wickwise(cache, words);
+    }
+
+    private static List<String> wickwise(Path cache, List<String> words) throws IOException {
         List<String> command = new ArrayList<>(javaWithFlags());
         command.addAll(List.of(
                 "-Dwickwise.home=" + PACKAGED,
                 "-Dwickwise.cache=" + cache,
                 "-cp",
                 PACKAGED.resolve("lib/wickwise.jar").toString(),
-                "org.wickwise.Wickwise",
-                "plan",
-                DEMO.toString()));
-        command.addAll(options);
+                "org.wickwise.Wickwise"));
+        command.addAll(words);
         return command;
     }
 

@@ -66,7 +66,7 @@ class MorePublishedCasesTest {
             assertThat(percent(poured(plan, 2), "methanol")).isBetween(1.0, 10.0);
             assertThat(steps(plan).get(2).leaving()).extracting(Dye::name).containsExactly("light brown");
             assertThat(steps(plan).subList(0, 2)).allMatch(step -> percent(step.eluent(), "methanol") == 0);
-            assertThat(text(plan, Section.FITNESS)).contains("methanol may enter as the last step only");
+            assertThat(text(plan, Section.FITNESS)).contains("Methanol may enter as the last step only");
         }
 
         @Test
@@ -163,7 +163,7 @@ class MorePublishedCasesTest {
             assertThat(behaviours(plates, "heptane")).hasSize(5).containsOnly(Behaviour.STAYS);
             assertThat(behaviours(plates, "ethyl acetate")).hasSize(5).containsOnly(Behaviour.STAYS);
             assertThat(text(plates, Section.NEXT))
-                    .contains("tartrazine needs water to move", "with water and 1 % of ammonia")
+                    .contains("Tartrazine needs water to move", "with water and 1 % of ammonia")
                     .doesNotContain("more ester");
         }
 

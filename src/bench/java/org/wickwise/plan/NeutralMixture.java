@@ -2,12 +2,14 @@ package org.wickwise.plan;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.wickwise.column.BandOnBed;
 import org.wickwise.plan.Choices.Packing;
 import org.wickwise.plan.Choices.Pourable;
 import org.wickwise.plan.Choices.Reach;
@@ -51,7 +53,13 @@ final class NeutralMixture {
         Wishes.Cost cost = new Wishes.Cost(1, 1, 20, 1, 0.05, 1, 5);
         return new Preferences(
                 shipped,
-                new Wishes(shipped.stream().map(Criterion::words).toList(), Map.of(), cost, List.of(2.0, 3.0)));
+                new Wishes(
+                        shipped.stream()
+                                .map(criterion -> new Wishes.Wish(criterion.words(), NOWHERE))
+                                .toList(),
+                        Map.of(),
+                        cost,
+                        List.of(2.0, 3.0)));
     }
 
     Choices choices() {
@@ -91,7 +99,7 @@ final class NeutralMixture {
                 OptionalDouble.empty(),
                 0,
                 0,
-                packings(eluent));
+                packings(eluent, dyes.size()));
     }
 
     private static Eluent eluent(String name) {
@@ -126,9 +134,10 @@ final class NeutralMixture {
         return reach.retardation().orElseThrow().value();
     }
 
-    private List<Packing> packings(Eluent first) {
-        Packing itself = new Packing(new MayPack(first, first, PackingKind.FIRST_ELUENT), true, 0, 3, 0);
-        Packing holder = new Packing(new MayPack(eluent("holder"), first, PackingKind.HOLDS_ALL), true, 1, 3, 0);
+    private List<Packing> packings(Eluent first, int dyes) {
+        List<BandOnBed> thin = Collections.nCopies(dyes, BandOnBed.loaded());
+        Packing itself = new Packing(new MayPack(first, first, PackingKind.FIRST_ELUENT), true, 0, 3, 0, thin);
+        Packing holder = new Packing(new MayPack(eluent("holder"), first, PackingKind.HOLDS_ALL), true, 1, 3, 0, thin);
         return random.nextInt(4) == 0 ? List.of(itself) : List.of(holder, itself);
     }
 }

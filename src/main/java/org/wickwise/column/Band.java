@@ -29,7 +29,12 @@ public record Band(double middleMillilitres, double sigmaMillilitres) {
      * @return empty when the dye does not move in the last pour
      */
     public static Optional<Band> of(List<Pour> pours, double columnVolumeMillilitres, double plates) {
-        BandOnBed band = BandOnBed.loaded();
+        return of(BandOnBed.loaded(), pours, columnVolumeMillilitres, plates);
+    }
+
+    /** The same for a load that stands on the bed otherwise than as a thin band at its top. */
+    public static Optional<Band> of(BandOnBed load, List<Pour> pours, double columnVolumeMillilitres, double plates) {
+        BandOnBed band = load;
         for (int i = 0; i < pours.size(); i++) {
             BandOnBed next = band.after(pours.get(i), columnVolumeMillilitres, plates);
             if (next.position() >= 1 || i == pours.size() - 1) {

@@ -18,6 +18,26 @@ public record BandOnBed(double position, double variance, double inletMillilitre
     }
 
     /**
+     * A load that has sunk in with its liquid before anything is poured: a plug of even strength. Its middle is as far as
+     * half of the liquid takes it, and its variance that of an even plug, length^2/12, beside what it has spread on the way
+     * (variances of independent causes add up; Sternberg, Adv. Chromatogr. 1966, 2, 205, from memory). At the outlet the
+     * plug adds V_load^2/12 to the variance, times (k/k_load)^2 where another eluent overtakes it.
+     *
+     * @param loadMillilitres above 0
+     * @param k of the dye in the liquid of the load, 0 or more; infinite where it does not move
+     * @param columnVolumeMillilitres V0, above 0
+     * @param plates N of the column, above 0
+     */
+    public static BandOnBed loadedIn(double loadMillilitres, double k, double columnVolumeMillilitres, double plates) {
+        if (k == Double.POSITIVE_INFINITY) {
+            return loaded();
+        }
+        double share = LoadPlug.of(loadMillilitres, columnVolumeMillilitres, k).shareOfBed();
+        double position = Math.min(1, loadMillilitres / (2 * columnVolumeMillilitres * k));
+        return new BandOnBed(position, position / plates + share * share / 12, 0, k);
+    }
+
+    /**
      * The band at the outlet when one more eluent is poured for as long as it takes.
      *
      * @param k of the dye in it, 0 or more

@@ -68,6 +68,17 @@ public record Column(
         return inWords(columnVolumes, Numbers::ready);
     }
 
+    /** "1.1 to 2 column volumes (18 to 33 mL)"; without millilitres when the size is unknown. */
+    public String betweenInWords(double fromColumnVolumes, double toColumnVolumes) {
+        String words =
+                Numbers.plain(fromColumnVolumes, 1) + " to " + Numbers.plain(toColumnVolumes, 1) + " column volumes";
+        OptionalDouble one = columnVolumeMillilitres();
+        return one.isEmpty()
+                ? words
+                : words + " (" + Numbers.poured(fromColumnVolumes * one.getAsDouble()) + " to "
+                        + Numbers.poured(toColumnVolumes * one.getAsDouble()) + " mL)";
+    }
+
     private String inWords(double columnVolumes, DoubleFunction<String> rounded) {
         String words = Numbers.plain(columnVolumes, 1)
                 + (Math.abs(columnVolumes - 1) < 0.05 ? " column volume" : " column volumes");

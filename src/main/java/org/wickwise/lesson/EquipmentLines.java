@@ -2,12 +2,14 @@ package org.wickwise.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.wickwise.column.Bed;
 import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.plan.Portions;
 import org.wickwise.plan.Route;
 import org.wickwise.plan.Step;
 import org.wickwise.reason.Reason;
@@ -109,30 +111,29 @@ final class EquipmentLines {
     }
 
     private void tubes() {
-        OptionalDouble portion = column.boreMillimetres().isEmpty()
-                ? OptionalDouble.empty()
-                : sizes.fractionMillilitres(column.boreMillimetres().getAsDouble());
-        if (portion.isEmpty() || laidOut.columnVolumeMillilitres().isEmpty()) {
+        Route route = laidOut.plan().route().orElseThrow();
+        Optional<Portions> portions = Portions.of(route, laidOut.plan().judgement(), sizes);
+        if (portions.isEmpty() || laidOut.columnVolumeMillilitres().isEmpty()) {
             return;
         }
         double columnVolume = laidOut.columnVolumeMillilitres().getAsDouble();
-        Route route = laidOut.plan().route().orElseThrow();
+        double portion = portions.get().millilitres();
         double each = route.elution().poured().stream()
-                .mapToDouble(poured -> Math.ceil(Numbers.steady(poured * columnVolume / portion.getAsDouble())))
+                .mapToDouble(poured -> Math.ceil(Numbers.steady(poured * columnVolume / portion)))
                 .sum();
         String text =
                 "Tubes: " + Numbers.plain(withSpare(groups * each, SPARE_TUBES), 0) + " (" + Numbers.plain(each, 0)
-                        + " a group, filled with " + Numbers.poured(portion.getAsDouble()) + " mL each, "
+                        + " a group, filled with " + portions.get().shown() + " each, "
                         + laidOut.limit(SPARE_TUBES).shown() + " spare) and racks.";
         List<Reason> grounds = new ArrayList<>(
-                List.of(laidOut.groupsStated(), laidOut.limit(SPARE_TUBES).reason(), sizes.reason()));
-        column.sizeStated().ifPresent(grounds::add);
+                List.of(laidOut.groupsStated(), laidOut.limit(SPARE_TUBES).reason()));
+        grounds.addAll(portions.get().grounds());
         lines.reckoned(
                 Section.PACKING,
                 "tubes",
                 text,
-                "for each step its volume / portion, rounded up; portion: the table's fraction, between its rows as the"
-                        + " square of the bore",
+                "for each step its volume / portion, rounded up; portion: "
+                        + portions.get().formula(),
                 sizes.source(),
                 grounds);
     }

@@ -8,7 +8,7 @@ import org.wickwise.reason.Reason;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
 
-/** Every liquid that one group pours in a lesson: jars, packing, steps, flushing, rinsing. */
+/** Every liquid that one group has ready in a lesson: for jars, packing, steps, flushing, rinsing. */
 final class LiquidUses {
 
     private static final String DEFINITION = "by definition";
@@ -62,15 +62,16 @@ final class LiquidUses {
         laidOut.plan().judged().column().sizeStated().ifPresent(size::add);
         Reason bed = new Reason.Calculated(one, "total porosity x pi d^2 L / 4", DEFINITION, size);
         columnVolumes("packing and loading", route.packing().packing(), "packing and loading", columnVolume, bed);
+        List<Double> ready = laidOut.plan().ranges().orElseThrow().ready();
         for (int i = 0; i < route.steps().size(); i++) {
-            double poured = route.elution().poured().get(i);
+            double kept = ready.get(i);
             add(
                     "step " + (i + 1),
                     route.steps().get(i).eluent(),
-                    poured * columnVolume,
-                    "column volumes of the step x column volume: " + Numbers.plain(poured, 2) + " x "
+                    kept * columnVolume,
+                    "column volumes to keep ready for the step x column volume: " + Numbers.plain(kept, 2) + " x "
                             + Numbers.fixed(columnVolume, 1),
-                    List.of(volumeOfStep(i, poured), bed));
+                    List.of(volumeOfStep(i, kept), bed));
         }
         Eluent last = route.steps().get(route.steps().size() - 1).eluent();
         columnVolumes("flushing", last, "flushing of the bed", columnVolume, bed);
@@ -83,13 +84,13 @@ final class LiquidUses {
                 List.of(laidOut.limit("rinsing of glass").reason()));
     }
 
-    private Reason volumeOfStep(int step, double poured) {
+    private Reason volumeOfStep(int step, double kept) {
         String label = "volume-" + (step + 1);
         return laidOut.plan()
                 .line(label)
                 .map(line -> line.reason())
                 .orElseGet(() -> new Reason.Chosen(
-                        "step " + (step + 1) + " pours " + Numbers.plain(poured, 2) + " column volumes",
+                        "step " + (step + 1) + " asks for " + Numbers.plain(kept, 2) + " column volumes",
                         List.of(),
                         List.of()));
     }

@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.wickwise.column.BandOnBed;
 import org.wickwise.rulebook.Conclusion.MayPack;
 import org.wickwise.rulebook.Conclusion.PackingKind;
 import org.wickwise.strip.Behaviour;
@@ -43,9 +44,19 @@ record Choices(
      * What the column may be packed and loaded with before an eluent.
      *
      * @param columnVolumes how much packing and loading take
+     * @param loaded how each dye stands on the bed once it is loaded, by the number of the dye
      */
     record Packing(
-            MayPack conclusion, boolean tried, double burden, double columnVolumes, double pricePerColumnVolume) {
+            MayPack conclusion,
+            boolean tried,
+            double burden,
+            double columnVolumes,
+            double pricePerColumnVolume,
+            List<BandOnBed> loaded) {
+
+        Packing {
+            loaded = List.copyOf(loaded);
+        }
 
         /** 0 when every dye is known to stay in it, more the less is known. */
         int notHolding() {

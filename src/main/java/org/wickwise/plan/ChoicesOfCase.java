@@ -35,6 +35,7 @@ final class ChoicesOfCase {
     private final Judgement judgement;
     private final Burden burden;
     private final Supply supply;
+    private final Loading loading;
     private final List<Dye> dyes;
     private final Map<Eluent, Map<Dye, Behaves>> behaviours = new HashMap<>();
     private final Map<Eluent, Map<Dye, RetardationFactor>> retardations = new HashMap<>();
@@ -48,6 +49,7 @@ final class ChoicesOfCase {
         this.burden = burden;
         this.flow = new Flow(judgement, sizes);
         this.supply = new Supply(judgement);
+        this.loading = new Loading(judgement);
         this.dyes = judgement.judged().dyes();
         this.contradictions = judgement.contradictions();
         Set<Conclusion> contradicted = contradictions.stream()
@@ -99,7 +101,7 @@ final class ChoicesOfCase {
         return new Choices(
                 dyes,
                 pourable,
-                judgement.judged().column().setup().plates().orElse(judgement.limit("plates of a hand-packed column")),
+                Loading.plates(judgement),
                 judgement.limit("comfortable distance"),
                 judgement.limit("creep before release limit"),
                 judgement.limit(UNMEASURED_STEP),
@@ -179,7 +181,10 @@ final class ChoicesOfCase {
                         judgement.tried(may.packing()),
                         burden.of(may.packing()),
                         judgement.limit("packing and loading"),
-                        supply.pricePerColumnVolume(may.packing())))
+                        supply.pricePerColumnVolume(may.packing()),
+                        dyes.stream()
+                                .map(dye -> loading.band(dye, may.packing()))
+                                .toList()))
                 .sorted(Comparator.comparing(Packing::notHolding)
                         .thenComparing(packing -> !packing.tried())
                         .thenComparing(Packing::burden)

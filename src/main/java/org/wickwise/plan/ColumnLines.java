@@ -5,17 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import org.wickwise.column.Bed;
 import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
-import org.wickwise.column.LoadPlug;
+import org.wickwise.plan.Loading.Plug;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.strip.Apart.MeasuredGap;
-import org.wickwise.strip.Movement;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
@@ -29,6 +27,7 @@ final class ColumnLines {
     private final ColumnSizes sizes;
     private final Column column;
     private final OptionalDouble load;
+    private final Loading loading;
     private final List<PlanLine> lines = new ArrayList<>();
 
     ColumnLines(Judgement judgement, Route route, ColumnSizes sizes) {
@@ -37,11 +36,12 @@ final class ColumnLines {
         this.sizes = sizes;
         this.column = judgement.judged().column();
         this.load = judgement.judged().load().milligrams();
+        this.loading = new Loading(judgement);
     }
 
     List<PlanLine> lines() {
         narrowestGap().ifPresent(this::size);
-        judgement.judged().load().millilitres().ifPresent(this::plug);
+        loading.plug(route.packing().packing()).ifPresent(this::plug);
         fractions();
         lines.addAll(new FlowLines(judgement, route, new Flow(judgement, sizes)).lines());
         return lines;
@@ -220,58 +220,44 @@ final class ColumnLines {
     }
 
     private void fractions() {
-        OptionalDouble fraction = column.boreMillimetres().isEmpty()
-                ? OptionalDouble.empty()
-                : sizes.fractionMillilitres(column.boreMillimetres().getAsDouble());
-        fraction.ifPresent(millilitres -> {
-            String text = "Where two bands leave close together, collect in portions of about "
-                    + Numbers.poured(millilitres) + " mL and join what a strip shows to be alike.";
+        Portions.of(route, judgement, sizes).ifPresent(portions -> {
+            String ofBand = portions.narrowest()
+                    .map(dye -> ", small enough for the narrowest band (" + dye + "),")
+                    .orElse("");
+            String ofTable = portions.narrowest().isPresent()
+                            && portions.ofTable().isPresent()
+                    ? " The table's " + Numbers.poured(portions.ofTable().getAsDouble()) + " mL suit wider bands."
+                    : "";
+            String text = "Where two bands leave close together, collect in portions of about " + portions.shown()
+                    + ofBand + " and join what a strip shows to be alike." + ofTable;
             lines.add(new PlanLine(
                     "fractions",
                     Section.PACKING,
                     text,
-                    new Reason.Calculated(
-                            text,
-                            "the table's fraction, between its rows as the square of the bore",
-                            sizes.source(),
-                            Stream.concat(Stream.of(sizes.reason()), column.sizeStated().stream())
-                                    .toList())));
+                    new Reason.Calculated(text, portions.formula(), sizes.source(), portions.grounds())));
         });
     }
 
-    /** How much of the bed a load in so much of the packing liquid fills. */
-    private void plug(double millilitres) {
+    /** How much of the bed the load fills. */
+    private void plug(Plug plug) {
         Eluent packing = route.packing().packing();
-        List<Dye> dyes = judgement.judged().dyes();
-        Optional<Movement> leastHeld = dyes.stream()
-                .flatMap(dye -> judgement.movement(dye, packing).stream())
-                .filter(movement -> movement.retardation().isPresent())
-                .max(Comparator.comparingDouble(ColumnLines::highest).thenComparing(Movement::dye));
-        boolean allKnown = dyes.stream()
-                .allMatch(dye -> judgement.retardation(dye, packing).isPresent());
-        OptionalDouble columnVolume = column.columnVolumeMillilitres();
-        if (leastHeld.isEmpty() || !allKnown || columnVolume.isEmpty()) {
-            return;
-        }
-        double highest = highest(leastHeld.get());
-        double share = LoadPlug.of(millilitres, columnVolume.getAsDouble(), (1 - highest) / highest)
-                .shareOfBed();
+        double highest = Loading.highest(plug.leastHeld());
         Limit most = judgement.limits().get("widest load");
-        String fills = Numbers.plain(millilitres, 2) + " mL of " + packing
+        String load = Numbers.plain(plug.millilitres(), 2) + " mL";
+        String fills = load + " of " + packing
                 + " with the mixture in it: once the bed holds the dyes, they fill at most about "
-                + Numbers.poured(100 * Math.min(1, share)) + " % of the bed ("
-                + leastHeld.get().dye()
-                + " is held least)";
-        boolean wide = Numbers.steady(100 * share) > most.value();
+                + Numbers.poured(100 * Math.min(1, plug.shareOfBed())) + " % of the bed ("
+                + plug.leastHeld().dye() + " is held least)";
+        boolean wide = loading.isWide(plug);
         String text = wide
-                ? fills + ", which widens the bands: take the mixture up in less, or load it dry on a little "
-                        + column.phaseName() + "."
+                ? fills
+                        + ", which widens the bands, and the figures of this plan count that: take the mixture up in less,"
+                        + " or load it dry on a little " + column.phaseName() + "."
                 : fills + "; that is narrow enough.";
         List<Reason> grounds = new ArrayList<>(List.of(
                 new Reason.Stated(
-                        "the load is " + Numbers.plain(millilitres, 2) + " mL",
-                        judgement.judged().load().place()),
-                leastHeld.get().reason(),
+                        "the load is " + load, judgement.judged().load().place()),
+                plug.leastHeld().reason(),
                 most.reason()));
         column.sizeStated().ifPresent(grounds::add);
         lines.add(new PlanLine(
@@ -281,15 +267,12 @@ final class ColumnLines {
                 new Reason.Calculated(
                         text,
                         "load / (column volume (1 + k)) = load x Rf / column volume, with the high end of Rf, "
-                                + Numbers.fixed(highest, 3) + ": " + Numbers.plain(millilitres, 2) + " x "
-                                + Numbers.fixed(highest, 3) + " / " + Numbers.fixed(columnVolume.getAsDouble(), 1),
-                        "standard plate theory, before dispersion",
+                                + Numbers.fixed(highest, 3) + ": " + Numbers.plain(plug.millilitres(), 2) + " x "
+                                + Numbers.fixed(highest, 3) + " / "
+                                + Numbers.fixed(column.columnVolumeMillilitres().orElseThrow(), 1)
+                                + "; an even plug adds load^2/12 to the variance of a band, times (k/k of the load)^2",
+                        "standard plate theory; Sternberg, Adv. Chromatogr. 1966, 2, 205, from memory",
                         grounds)));
-    }
-
-    /** The high end of a dye's Rf: the careful end for what is to be held. */
-    private static double highest(Movement movement) {
-        return movement.retardation().orElseThrow().highest();
     }
 
     private static String names(MeasuredGap gap) {

@@ -11,6 +11,7 @@ import org.wickwise.column.Percolation;
 import org.wickwise.column.Setup.Drive;
 import org.wickwise.column.Setup.Particles;
 import org.wickwise.reason.Reason;
+import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.substance.Eluent;
 import org.wickwise.substance.TableValue;
@@ -19,11 +20,13 @@ import org.wickwise.text.Numbers;
 /**
  * How fast an eluent runs through the column: as somebody measured, as gravity drives it through the grains, or by pressure
  * as the table of column sizes is run, unless that takes more than a gentle pressure. A blend
- * is taken to be as viscous as its most viscous part, which is careful except for some blends that are thicker than both.
+ * is taken to be as viscous as its most viscous part, or a few times as viscous where the rules say that it is thicker than
+ * each of its parts.
  */
 public final class Flow {
 
     private static final String VISCOSITY = "viscosity";
+    private static final String THICKENING = "thickening of a blend";
     private static final String DENSITY = "density";
     private static final String GENTLE = "gentle pressure limit";
     private static final double PASCALS_PER_KILOPASCAL = 1000;
@@ -57,11 +60,11 @@ public final class Flow {
 
     /** How many times as slowly an eluent runs as another under the same pressure; empty where a viscosity is missing. */
     OptionalDouble timesSlower(Eluent before, Eluent after) {
-        Optional<TableValue> one = thickest(before);
-        Optional<TableValue> other = thickest(after);
+        OptionalDouble one = viscosity(before);
+        OptionalDouble other = viscosity(after);
         return one.isEmpty() || other.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Percolation.pressureRatio(number(one.get()), number(other.get())));
+                : OptionalDouble.of(Percolation.pressureRatio(one.getAsDouble(), other.getAsDouble()));
     }
 
     private boolean isRunBy(Drive drive) {
@@ -92,7 +95,7 @@ public final class Flow {
     /** The flow in a real bed under a pressure; empty where bore, bed, grains or a viscosity is not known. */
     private OptionalDouble under(double pascals, Eluent eluent) {
         Optional<Particles> particles = column.setup().particles();
-        Optional<TableValue> viscosity = thickest(eluent);
+        OptionalDouble viscosity = viscosity(eluent);
         if (particles.isEmpty()
                 || viscosity.isEmpty()
                 || column.boreMillimetres().isEmpty()
@@ -103,7 +106,7 @@ public final class Flow {
                         particles.get().meanMicrometres(),
                         judgement.limit("share of a bed between its grains"),
                         column.bedMillimetres().getAsDouble())
-                .surfaceCentimetresPerMinute(pascals, number(viscosity.get()));
+                .surfaceCentimetresPerMinute(pascals, viscosity.getAsDouble());
         return OptionalDouble.of(Percolation.millilitresPerMinute(
                         surface, column.boreMillimetres().getAsDouble())
                 / judgement.limit("slowness of a real bed"));
@@ -118,7 +121,7 @@ public final class Flow {
                     column.setup().place());
         }
         List<Reason> grounds = new ArrayList<>();
-        thickest(eluent).ifPresent(value -> grounds.add(value.reason()));
+        grounds.addAll(reasonsOfViscosity(eluent));
         boolean gravity = isRunBy(Drive.GRAVITY);
         if (gravity) {
             eluent.parts()
@@ -148,9 +151,28 @@ public final class Flow {
         return Numbers.plain(column.setup().headMillimetres().orElseThrow(), 0);
     }
 
-    /** The table value of the thickest part, which stands for the eluent's viscosity. */
-    Reason viscosity(Eluent eluent) {
-        return thickest(eluent).orElseThrow().reason();
+    /** The table value of the thickest part, and by which rule and limit the blend is thicker than that. */
+    List<Reason> reasonsOfViscosity(Eluent eluent) {
+        List<Reason> reasons = new ArrayList<>();
+        thickest(eluent).ifPresent(value -> reasons.add(value.reason()));
+        if (isThickened(eluent)) {
+            reasons.add(judgement.reason(new Conclusion.Thickened(eluent)));
+            reasons.add(judgement.limits().get(THICKENING).reason());
+        }
+        return reasons;
+    }
+
+    /** Whether it is reckoned thicker than the thickest of its parts. */
+    boolean isThickened(Eluent eluent) {
+        return judgement.holds(new Conclusion.Thickened(eluent));
+    }
+
+    /** In mPa s; empty where that of a part is missing. */
+    private OptionalDouble viscosity(Eluent eluent) {
+        double times = isThickened(eluent) ? judgement.limit(THICKENING) : 1;
+        return thickest(eluent)
+                .map(value -> OptionalDouble.of(times * number(value)))
+                .orElse(OptionalDouble.empty());
     }
 
     private static Optional<TableValue> thickest(Eluent eluent) {

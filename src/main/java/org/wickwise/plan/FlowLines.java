@@ -13,6 +13,7 @@ import org.wickwise.rulebook.Judgement;
 import org.wickwise.rulebook.Limit;
 import org.wickwise.substance.Eluent;
 import org.wickwise.text.Numbers;
+import org.wickwise.text.Words;
 
 /** How fast the eluents of a route run, how long it takes, and where the flow falls. */
 final class FlowLines {
@@ -52,7 +53,7 @@ final class FlowLines {
         Eluent first = poured.get(0);
         String text = "Expect about " + perMinute(first) + " of " + first
                 + (slowest.get().equals(first) ? "" : ", and " + perMinute(slowest.get()) + " of " + slowest.get())
-                + basis();
+                + basis(poured);
         lines.add(new PlanLine("flow", Section.PACKING, text, flow.reason(slowest.get(), text)));
         time();
     }
@@ -61,11 +62,18 @@ final class FlowLines {
         return Numbers.poured(flow.millilitresPerMinute(eluent).orElseThrow()) + " mL a minute";
     }
 
-    private String basis() {
+    private String basis(List<Eluent> poured) {
         if (column.setup().flowMillilitresPerMinute().isPresent()) {
             return ", as you measured; every eluent is taken to run as fast.";
         }
-        return " by " + column.setup().drive().map(Drive::word).orElseThrow() + " (estimated).";
+        List<String> thick =
+                poured.stream().filter(flow::isThickened).map(Eluent::name).toList();
+        return " by " + column.setup().drive().map(Drive::word).orElseThrow() + " (estimated"
+                + (thick.isEmpty()
+                        ? ")."
+                        : "; " + Words.joined(thick) + " counted as "
+                                + Numbers.plain(judgement.limit("thickening of a blend"), 1)
+                                + " times as thick as the thickest part).");
     }
 
     private void time() {
@@ -128,6 +136,9 @@ final class FlowLines {
             Eluent after = route.steps().get(i).eluent();
             OptionalDouble slower = flow.timesSlower(before, after);
             if (slower.isPresent() && Numbers.steady(slower.getAsDouble()) >= most.value()) {
+                List<Reason> grounds = new ArrayList<>(List.of(most.reason()));
+                grounds.addAll(flow.reasonsOfViscosity(before));
+                grounds.addAll(flow.reasonsOfViscosity(after));
                 String text = "From " + before + " to " + after + " the flow falls to about 1/"
                         + Numbers.plain(slower.getAsDouble(), 1) + underPressure()
                         + ": do not push it, and do not take it for a blocked bed.";
@@ -137,9 +148,10 @@ final class FlowLines {
                         text,
                         new Reason.Calculated(
                                 text,
-                                "ratio of the viscosities of the thickest parts",
+                                "ratio of the viscosities of the thickest parts, a blend that is thicker than each of its parts"
+                                        + " multiplied by the thickening of a blend",
                                 "Darcy's law",
-                                List.of(most.reason(), flow.viscosity(before), flow.viscosity(after)))));
+                                grounds)));
             }
         }
     }

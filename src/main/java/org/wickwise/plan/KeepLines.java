@@ -2,6 +2,7 @@ package org.wickwise.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.wickwise.column.Column;
@@ -28,16 +29,16 @@ final class KeepLines {
     private final Route route;
     private final Column column;
     private final Keeping keeping;
-    private final OptionalDouble tubeMillilitres;
+    private final Optional<Portions> portions;
+    private final Misgivings misgivings;
 
     KeepLines(Judgement judgement, Route route, Keeping keeping, ColumnSizes sizes) {
         this.judgement = judgement;
         this.route = route;
         this.column = judgement.judged().column();
         this.keeping = keeping;
-        this.tubeMillilitres = column.boreMillimetres().isEmpty()
-                ? OptionalDouble.empty()
-                : sizes.fractionMillilitres(column.boreMillimetres().getAsDouble());
+        this.portions = Portions.of(route, keeping, judgement, sizes);
+        this.misgivings = new Misgivings(judgement, route);
     }
 
     /** The line of one step; none where nothing that leaves in it was measured. */
@@ -48,9 +49,11 @@ final class KeepLines {
             return List.of();
         }
         double before = route.elution().pouredBefore(step);
-        String text = "Worth keeping, counted from here: "
+        List<Dye> dyes = flasks.stream().flatMap(flask -> flask.dyes().stream()).toList();
+        String text = "Worth keeping, counted from here, where the bands are most likely: "
                 + flasks.stream().map(flask -> inWords(flask, before)).collect(Collectors.joining("; "))
-                + ". Estimated, every dye in the same amount.";
+                + ". Estimated, every dye in the same amount; go by the colour."
+                + misgivings.why("purity", dyes);
         return List.of(new PlanLine("keep-" + (step + 1), Section.STEPS, text, reason(text, flasks)));
     }
 
@@ -77,6 +80,10 @@ final class KeepLines {
 
     private String inWords(Flask flask, double before) {
         String dyes = Words.joined(flask.dyes().stream().map(Dye::name).toList());
+        boolean told = !misgivings.withoutPurity().containsAll(flask.dyes());
+        if (flask.isEmpty() && !told) {
+            return dyes + " nowhere without its neighbours";
+        }
         if (flask.tooThin()) {
             return dyes + " as pure as wanted only in a thin end of its band that is not worth a flask";
         }
@@ -85,27 +92,38 @@ final class KeepLines {
                     + percent(flask.purity().orElse(0.0)) + ")";
         }
         double from = Math.max(0, flask.from() - before);
-        double to = flask.to() - before;
-        String volumes = dyes + " from " + Numbers.plain(from, 1) + " to " + column.inWords(to) + tubes(from, to);
-        return flask.purity().isEmpty()
-                ? volumes + ", not parted"
-                : volumes + ", purity " + percent(flask.purity().get()) + ", recovery "
-                        + percent(flask.recovery().orElseThrow());
+        String volumes = dyes + " from " + column.betweenInWords(from, flask.to() - before);
+        Optional<WholeTubes> tubes = tubes(flask, before);
+        String where = volumes + inTubes(tubes);
+        if (flask.purity().isEmpty()) {
+            return where + ", not parted";
+        }
+        return told
+                ? where + ", purity "
+                        + percent(tubes.map(WholeTubes::purity)
+                                .orElse(flask.purity().get()))
+                        + ", recovery "
+                        + percent(tubes.map(WholeTubes::recovery)
+                                .orElse(flask.recovery().orElseThrow()))
+                : where;
     }
 
-    /** ", whole tubes 6 to 9 of 7.1 mL": those that lie wholly within; one across an end is neither pure nor lost. */
-    private String tubes(double from, double to) {
+    private Optional<WholeTubes> tubes(Flask flask, double before) {
         OptionalDouble columnVolume = column.columnVolumeMillilitres();
-        if (tubeMillilitres.isEmpty() || columnVolume.isEmpty()) {
+        return columnVolume.isEmpty()
+                ? Optional.empty()
+                : portions.flatMap(portion -> WholeTubes.within(
+                        flask, route.elution(), before, portion.millilitres() / columnVolume.getAsDouble()));
+    }
+
+    /** ", whole tubes 6 to 9 of 7.1 mL". */
+    private String inTubes(Optional<WholeTubes> tubes) {
+        if (portions.isEmpty() || column.columnVolumeMillilitres().isEmpty()) {
             return "";
         }
-        double perTube = columnVolume.getAsDouble() / tubeMillilitres.getAsDouble();
-        long first = (long) Math.ceil(from * perTube) + 1;
-        long last = (long) Math.floor(to * perTube);
-        String tubes = last < first
-                ? ", less than a tube"
-                : first == last ? ", whole tube " + first : ", whole tubes " + first + " to " + last;
-        return tubes + " of " + Numbers.poured(tubeMillilitres.getAsDouble()) + " mL";
+        String size = " of " + portions.get().shown();
+        return tubes.map(found -> ", " + found.inWords() + size)
+                .orElse(", less than a tube" + size + ": in a flask of its own");
     }
 
     private static String percent(double share) {
@@ -116,13 +134,16 @@ final class KeepLines {
         List<Reason> grounds = new ArrayList<>();
         grounds.add(judgement.limits().get("wanted purity").reason());
         grounds.add(RouteLines.plates(judgement));
+        portions.ifPresent(portion -> grounds.addAll(portion.grounds()));
+        grounds.addAll(misgivings.grounds());
         for (Flask flask : flasks) {
             flask.dyes().forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
         }
         return new Reason.Calculated(
                 text,
                 "purity = the dye's own share of what lands in its flask; recovery = the share of the dye that lands there;"
-                        + " each flask is as wide as the wanted purity allows, at most three standard deviations either side",
+                        + " each flask is as wide as the wanted purity allows, at most three standard deviations either side;"
+                        + " where whole tubes are named, both are those of these tubes",
                 REFERENCE,
                 grounds);
     }

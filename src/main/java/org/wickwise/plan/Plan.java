@@ -43,6 +43,11 @@ public record Plan(Judgement judgement, Optional<Route> route, List<PlanLine> li
         return route.map(found -> Keeping.of(found, judgement));
     }
 
+    /** How early and how late each dye may leave; empty when no plan is sound. */
+    public Optional<Ranges> ranges() {
+        return route.map(found -> Ranges.of(found, judgement));
+    }
+
     /** The same plan with more to say; the sections keep their order. */
     public Plan with(List<PlanLine> more) {
         List<PlanLine> all = new ArrayList<>(lines);

@@ -95,7 +95,8 @@ public final class Planner {
         for (Step step : best.steps()) {
             Optional<Route> other = best(choices, Set.of(step.eluent()), true);
             String comparison = other.map(route -> comparison(best, route))
-                    .orElse("without " + step.eluent() + " no order of eluents brings every dye off");
+                    .orElse("without " + step.eluent()
+                            + " no order of eluents parts the dyes and brings every one of them off");
             List<Reason> grounds = new ArrayList<>();
             step.leaving().forEach(dye -> judgement
                     .behaviour(dye, step.eluent())

@@ -51,13 +51,9 @@ record Pouring(
                 List.of(),
                 List.of(),
                 List.of(),
-                repeated(Optional.of(BandOnBed.loaded()), dyes),
-                repeated(Optional.empty(), dyes),
+                packing.loaded().stream().map(Optional::of).toList(),
+                Collections.nCopies(dyes, Optional.empty()),
                 packingCounts(packing, preferences));
-    }
-
-    private static <T> List<T> repeated(T one, int times) {
-        return Collections.nCopies(times, one);
     }
 
     private static double[] packingCounts(Packing packing, Preferences preferences) {
@@ -118,7 +114,8 @@ record Pouring(
         for (int dye = 0; dye < choices.dyes().size(); dye++) {
             boolean stays = (move.staying() & 1 << dye) != 0;
             Optional<BandOnBed> pushed = stays ? pushed(dye, pourable, volume) : Optional.empty();
-            creeping += hasCrept(pushed) && !hasCrept(onBed.get(dye)) ? 1 : 0;
+            boolean counted = !moves.isEmpty() && hasCrept(onBed.get(dye));
+            creeping += hasCrept(pushed) && !counted ? 1 : 0;
             if (pushed.filter(bed -> bed.position() >= 1).isPresent()) {
                 nextOut.set(dye, band(dye, pourable));
                 pushed = Optional.empty();

@@ -10,6 +10,7 @@ import org.wickwise.column.Column;
 import org.wickwise.column.ColumnSizes;
 import org.wickwise.column.Setup;
 import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.plan.Ranges.Range;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Conclusion.MayPack;
@@ -27,6 +28,12 @@ final class RouteLines {
     private static final String GRADIENT_THEORY = "fundamental equation of gradient elution, Drake 1955, Freiling 1955;"
             + " Jandera and Churacek, Gradient Elution in Column Liquid Chromatography, 1985, from memory";
 
+    private static final String COVERED =
+            "The range covers the width of the band, the uncertainty of its Rf and how far columns stray from strips.";
+    private static final String EACH_COVERED =
+            "Each range covers the width of the band, the uncertainty of its Rf and how far columns stray from strips; they"
+                    + " stray for all dyes alike, so two ranges may meet where the bands do not.";
+
     private final Judgement judgement;
     private final Route route;
     private final KeepLines keepLines;
@@ -34,6 +41,8 @@ final class RouteLines {
     private final MayPack packing;
     private final Column column;
     private final Elution elution;
+    private final Ranges ranges;
+    private final Misgivings misgivings;
     private final List<PlanLine> lines = new ArrayList<>();
 
     RouteLines(Judgement judgement, Route route, Keeping keeping, ColumnSizes sizes) {
@@ -44,6 +53,8 @@ final class RouteLines {
         this.packing = route.packing();
         this.column = judgement.judged().column();
         this.elution = route.elution();
+        this.ranges = Ranges.of(route, judgement);
+        this.misgivings = new Misgivings(judgement, route);
     }
 
     List<PlanLine> lines() {
@@ -66,14 +77,11 @@ final class RouteLines {
         String share = alone == all
                 ? "each of the " + all + " dyes comes off alone"
                 : alone + " of " + all + " dyes " + (alone == 1 ? "comes" : "come") + " off alone";
-        boolean isGuess = route.steps().stream().anyMatch(step -> judgement.triedElsewhereOnly(step.eluent()));
         String text = "Pack with " + packing.packing() + ", then pour " + route.names() + ": " + share + "."
-                + (isGuess
-                        ? " A guess: strips were run on another stationary phase than the column's, and an Rf does not"
-                                + " carry over."
-                        : "");
+                + misgivings.inShort();
         List<Reason> grounds = new ArrayList<>(List.of(judgement.reason(packing)));
         route.steps().forEach(step -> grounds.add(reasonOf(step)));
+        grounds.addAll(misgivings.grounds());
         lines.add(new PlanLine("plan", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds)));
     }
 
@@ -199,10 +207,14 @@ final class RouteLines {
         }
         double before = elution.pouredBefore(index);
         String each = reckoned.stream()
-                .map(dye -> dye + " about " + between(elution.bands().get(dye), before))
+                .map(dye -> dye + " at about " + within(ranges.byDye().get(dye), before))
                 .collect(Collectors.joining("; "));
-        String text = Words.capital(each) + ", counted from here. Have about "
-                + column.readyInWords(elution.poured().get(index)) + " ready.";
+        String text = "Counted from here: " + each + "." + covered(reckoned) + " Expect to pour "
+                + column.inWords(elution.poured().get(index)) + ", and have about "
+                + column.readyInWords(ranges.ready().get(index)) + " ready"
+                + (ranges.mayFallShort().get(index) || !misgivings.areEndsSure(reckoned)
+                        ? "; even that may not be enough."
+                        : ".");
         List<Reason> grounds = new ArrayList<>();
         List<String> terms = new ArrayList<>();
         for (Dye dye : reckoned) {
@@ -212,22 +224,46 @@ final class RouteLines {
             grounds.addAll(route.groundsOfBand(dye, judgement));
         }
         grounds.add(plates(judgement));
+        grounds.add(
+                judgement.limits().get("scatter of the transfer to a column").reason());
+        if (ranges.mayFallShort().get(index)) {
+            grounds.add(judgement.limits().get("most eluent to keep ready").reason());
+        }
         String formula =
                 "k = 1/Rf - 1; each eluent moves a dye dV/(V0 k) of the bed; V_R = V0 + volume used; from and to are"
-                        + " two standard deviations away: " + String.join("; ", terms);
+                        + " the ends of the band, two standard deviations from its middle, moved outwards by the root of the"
+                        + " summed squares of what each Rf at the end of its interval, and every k at 2 x the scatter of the"
+                        + " transfer, does to them: " + String.join("; ", terms);
         add("volume-" + number, Section.STEPS, text, new Reason.Calculated(text, formula, GRADIENT_THEORY, grounds));
     }
 
-    /** "2.4 to 3.6 column volumes (39 to 59 mL)". */
-    private String between(Band band, double before) {
-        double from = Math.max(0, band.fromMillilitres() - before);
-        double to = band.toMillilitres() - before;
-        String words = Numbers.plain(from, 1) + " to " + Numbers.plain(to, 1) + " column volumes";
-        return column.columnVolumeMillilitres().isEmpty()
-                ? words
-                : words + " ("
-                        + Numbers.poured(from * column.columnVolumeMillilitres().getAsDouble()) + " to "
-                        + Numbers.poured(to * column.columnVolumeMillilitres().getAsDouble()) + " mL)";
+    /** What the ranges of these dyes cover, told once for all steps, and for which of them no end can be told. */
+    private String covered(List<Dye> reckoned) {
+        boolean one = reckoned.size() == 1;
+        if (misgivings.isGuess()) {
+            return told((one ? "The range covers" : "Each range covers")
+                    + " the width of the band and the uncertainty of its Rf, but not that strips were run on another"
+                    + " stationary phase.");
+        }
+        List<Dye> tailing =
+                reckoned.stream().filter(misgivings.tailing()::contains).toList();
+        return told(one ? COVERED : EACH_COVERED)
+                + (tailing.isEmpty() ? "" : " No end can be told for " + names(tailing) + ", which streaked.");
+    }
+
+    /** A sentence behind a blank; nothing where a line above says it. */
+    private String told(String sentence) {
+        return lines.stream().anyMatch(line -> line.text().contains(sentence)) ? "" : " " + sentence;
+    }
+
+    /** "3 column volumes, within 1.6 to 6 (26 to 98 mL)". */
+    private String within(Range range, double before) {
+        String middle = Numbers.plain(Math.max(0, range.middle() - before), 1);
+        double from = Math.max(0, range.from() - before);
+        return range.hasEnd()
+                ? middle + ", within " + column.betweenInWords(from, range.to() - before)
+                : column.inWords(range.middle() - before) + ", not before " + Numbers.plain(from, 1)
+                        + "; until when nobody can say, since by the strips it may not move at all";
     }
 
     /** How well the bands part, where all of them were measured. */
@@ -239,22 +275,27 @@ final class RouteLines {
         if (inOrder.size() < 2) {
             return;
         }
+        List<Dye> unknown = misgivings.isGuess() ? inOrder : misgivings.tailing();
         List<String> pairs = new ArrayList<>();
         List<Reason> grounds = new ArrayList<>();
         for (int i = 1; i < inOrder.size(); i++) {
             Band earlier = elution.bands().get(inOrder.get(i - 1));
             Band later = elution.bands().get(inOrder.get(i));
-            pairs.add(inOrder.get(i - 1) + " and " + inOrder.get(i) + " "
-                    + Numbers.fixed(earlier.resolutionTo(later), 1));
+            if (!unknown.contains(inOrder.get(i - 1)) && !unknown.contains(inOrder.get(i))) {
+                pairs.add(inOrder.get(i - 1) + " and " + inOrder.get(i) + " "
+                        + Numbers.fixed(earlier.resolutionTo(later), 1));
+            }
         }
         Limit parted = judgement.limits().get("resolution of parted bands");
         grounds.add(parted.reason());
         grounds.add(plates(judgement));
         inOrder.forEach(dye -> grounds.addAll(route.groundsOfBand(dye, judgement)));
-        String text = "Reckoned resolution of neighbours: " + String.join("; ", pairs)
+        String reckoned = "Reckoned resolution of neighbours, where the bands are most likely: "
+                + String.join("; ", pairs)
                 + ". From " + Numbers.plain(parted.value(), 2)
                 + " on two bands are parted to the base line, below it they overlap. Estimated from the strips, not seen on"
                 + " a column.";
+        String text = ((pairs.isEmpty() ? "" : reckoned) + misgivings.why("resolution", inOrder)).strip();
         add(
                 "apart",
                 Section.STEPS,

@@ -106,16 +106,21 @@ final class RouteSearch {
 
     private List<Prospect> beginnings() {
         List<Prospect> beginnings = new ArrayList<>();
-        for (WayOn way : waysOn(new OnBed(choices.everyDye(), 0, required.isPresent()))) {
-            boolean partsNothing =
-                    way.move().staying() == 0 && way.move().fractions().size() == 1;
-            if (!partsNothing) {
-                for (Packing packing : way.move().pourable(choices).packings()) {
-                    beginnings.add(prospect(Pouring.packed(packing, choices, preferences), way));
+        for (int eluent = 0; eluent < choices.pourable().size(); eluent++) {
+            for (Packing packing : choices.pourable().get(eluent).packings()) {
+                Pouring packed = Pouring.packed(packing, choices, preferences);
+                for (WayOn way : waysOn(new OnBed(choices.everyDye(), packed.crept(), required.isPresent()))) {
+                    if (way.move().eluent() == eluent && !partsNothing(way)) {
+                        beginnings.add(prospect(packed, way));
+                    }
                 }
             }
         }
         return beginnings;
+    }
+
+    private static boolean partsNothing(WayOn way) {
+        return way.move().staying() == 0 && way.move().fractions().size() == 1;
     }
 
     private void follow(List<Prospect> prospects) {

@@ -81,13 +81,19 @@ final class ShelfLines {
     }
 
     private void shortOf(Route route) {
-        for (Map.Entry<Solvent, Double> need : supply.neededInAll(route).entrySet()) {
-            Eluent neat = Eluent.neat(need.getKey());
+        Map<Solvent, Double> needed = supply.neededInAll(route);
+        for (Map.Entry<Solvent, Double> ready : supply.readyInAll(route).entrySet()) {
+            Eluent neat = Eluent.neat(ready.getKey());
             OptionalDouble held = supply.heldMillilitres(neat);
-            if (held.isPresent() && held.getAsDouble() < need.getValue()) {
-                String text = "The whole plan takes about " + Numbers.poured(need.getValue()) + " mL of " + neat
-                        + ", packing and loading included, and the shelf has " + Numbers.poured(held.getAsDouble())
-                        + " mL: use a narrower column or a shorter bed.";
+            if (held.isPresent() && held.getAsDouble() < ready.getValue()) {
+                String has = ", packing and loading included, and the shelf has " + Numbers.poured(held.getAsDouble())
+                        + " mL: ";
+                double poured = needed.get(ready.getKey());
+                String text = held.getAsDouble() < poured
+                        ? "The whole plan takes about " + Numbers.poured(poured) + " mL of " + neat + has
+                                + "use a narrower column or a shorter bed."
+                        : "The whole plan asks for " + Numbers.ready(ready.getValue()) + " mL of " + neat
+                                + " to be kept ready" + has + "where the bands come late it may not be enough.";
                 lines.add(new PlanLine(
                         "short-" + Words.slug(neat.name()), Section.DOUBTS, text, stockReason(text, neat)));
             }

@@ -188,7 +188,8 @@ final class StripLines {
         Eluent before = conclusion.before();
         Eluent after = conclusion.after();
         if (eitherWay && doNotMix(before, after)) {
-            return before + " and " + after + " do not mix: neither may directly follow the other.";
+            return Words.capital(before.name()) + " and " + after
+                    + " do not mix: neither may directly follow the other.";
         }
         String why = judgement.reason(conclusion).arguments().stream()
                 .map(Reason.Argument::because)
@@ -196,7 +197,7 @@ final class StripLines {
                 .collect(Collectors.joining(" "));
         return eitherWay
                 ? "Of " + before + " and " + after + " neither may directly follow the other. " + why
-                : after + " may not directly follow " + before + ". " + why;
+                : Words.capital(after.name()) + " may not directly follow " + before + ". " + why;
     }
 
     private boolean doNotMix(Eluent one, Eluent other) {

@@ -1,5 +1,6 @@
 package org.wickwise.plan;
 
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -52,17 +53,23 @@ record Supply(Judgement judgement) {
 
     /** What the whole plan takes of each solvent in millilitres, packing and loading included. */
     Map<Solvent, Double> neededInAll(Route route) {
-        Map<Solvent, Double> needed = new TreeMap<>(java.util.Comparator.comparing(Solvent::name));
-        for (int i = 0; i < route.steps().size(); i++) {
-            Eluent eluent = route.steps().get(i).eluent();
-            neededMillilitres(route, i).ifPresent(all -> add(needed, eluent, all));
-        }
-        judgement
-                .judged()
-                .column()
-                .columnVolumeMillilitres()
-                .ifPresent(one -> add(needed, route.packing().packing(), one * judgement.limit("packing and loading")));
-        return needed;
+        return inAll(route, route.elution().poured());
+    }
+
+    /** What is to be kept ready for it, so that it is enough where the bands come late. */
+    Map<Solvent, Double> readyInAll(Route route) {
+        return inAll(route, Ranges.of(route, judgement).ready());
+    }
+
+    private Map<Solvent, Double> inAll(Route route, List<Double> columnVolumes) {
+        Map<Solvent, Double> all = new TreeMap<>(java.util.Comparator.comparing(Solvent::name));
+        judgement.judged().column().columnVolumeMillilitres().ifPresent(one -> {
+            for (int i = 0; i < route.steps().size(); i++) {
+                add(all, route.steps().get(i).eluent(), columnVolumes.get(i) * one);
+            }
+            add(all, route.packing().packing(), one * judgement.limit("packing and loading"));
+        });
+        return all;
     }
 
     private Shelf shelf() {

@@ -68,6 +68,9 @@ public sealed interface Conclusion {
 
     record Borderline(Dye dye, Eluent eluent) implements Conclusion {}
 
+    /** The dye's band has no middle and no end that could be reckoned. */
+    record Tails(Dye dye, Eluent eluent) implements Conclusion {}
+
     record Between(Eluent eluent, Dye ahead, Dye behind, Separation separation) implements Conclusion {}
 
     /** On a column, the first dye leaves before the second in this eluent, cleanly. */
@@ -78,6 +81,9 @@ public sealed interface Conclusion {
             return fit != Fit.UNFIT;
         }
     }
+
+    /** A blend that is thicker than the thickest of its parts. */
+    record Thickened(Eluent eluent) implements Conclusion {}
 
     record MayNotFollow(Eluent before, Eluent after) implements Conclusion {}
 

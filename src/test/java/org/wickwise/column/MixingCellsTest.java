@@ -218,6 +218,19 @@ class MixingCellsTest {
         assertThat(wide.sigmaMillilitres()).isCloseTo(narrow.sigmaMillilitres(), Percentage.withPercentage(3));
     }
 
+    /** The closed form of a plug on the bed beside the same plug sent through mixing cells. */
+    @Property(tries = 60)
+    void a_plug_on_the_bed_leaves_as_the_cells_let_it_leave(
+            @ForAll @DoubleRange(min = 1, max = 8) double load,
+            @ForAll @DoubleRange(min = 3, max = 30) double inTheLoad,
+            @ForAll @DoubleRange(min = 1, max = 3) double after) {
+        Band cells = band(CELLS.elute(new Pour(load, inTheLoad), List.of(new Pour(ON, after))));
+        Band closed = Band.of(BandOnBed.loadedIn(load, inTheLoad, V0, 100), List.of(new Pour(ON, after)), V0, 100)
+                .orElseThrow();
+        assertThat(closed.middleMillilitres()).isCloseTo(cells.middleMillilitres(), Percentage.withPercentage(1));
+        assertThat(closed.sigmaMillilitres()).isCloseTo(cells.sigmaMillilitres(), Percentage.withPercentage(4));
+    }
+
     /** A load that is not held keeps its own width: variances add, V^2/12, and its middle is half of it earlier. */
     @Test
     void a_load_in_the_eluent_itself_adds_its_own_width() {

@@ -39,7 +39,7 @@ class EluentsOutOfOrderTest {
     @Test
     void two_that_do_not_mix_are_told_in_one_line_with_what_goes_between() throws IOException {
         assertThat(plan("cellulose", "heptane, methanol, ethyl acetate", "heptane", "methanol"))
-                .contains("[unmixed-heptane-methanol] heptane and methanol do not mix: neither may directly follow the"
+                .contains("[unmixed-heptane-methanol] Heptane and methanol do not mix: neither may directly follow the"
                         + " other. Between them goes about one column volume of ethyl acetate")
                 .doesNotContain("[unmixed-methanol-heptane]");
     }
@@ -68,11 +68,11 @@ class EluentsOutOfOrderTest {
                     source: house rule, invented
                 """);
         assertThat(plan("silica", "ethanol, ethyl acetate", "ethyl acetate", "ethanol", "--rules", rules.toString()))
-                .contains("[unmixed-ethanol-ethyl-acetate] ethyl acetate may not directly follow ethanol. ethyl acetate"
+                .contains("[unmixed-ethanol-ethyl-acetate] Ethyl acetate may not directly follow ethanol. Ethyl acetate"
                         + " smells so faintly that nobody notices it behind ethanol.")
                 .doesNotContain("[unmixed-ethyl-acetate-ethanol]", "neither may directly follow");
         assertThat(plan("silica", "ethanol, ethyl acetate", "ethanol", "ethyl acetate", "--rules", rules.toString()))
-                .contains("[unmixed-ethanol-ethyl-acetate] ethyl acetate may not directly follow ethanol.");
+                .contains("[unmixed-ethanol-ethyl-acetate] Ethyl acetate may not directly follow ethanol.");
     }
 
     @Test
@@ -91,7 +91,7 @@ class EluentsOutOfOrderTest {
                     source: house rule, invented
                 """);
         assertThat(plan("silica", "ethanol, ethyl acetate", "ethyl acetate", "ethanol", "--rules", rules.toString()))
-                .contains("[unmixed-ethyl-acetate-ethanol] ethanol may not directly follow ethyl acetate. ethanol after"
+                .contains("[unmixed-ethyl-acetate-ethanol] Ethanol may not directly follow ethyl acetate. Ethanol after"
                         + " ethyl acetate is not what we do here.");
     }
 }

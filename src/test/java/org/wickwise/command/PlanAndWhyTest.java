@@ -97,7 +97,7 @@ class PlanAndWhyTest {
         assertThat(run.out())
                 .contains("Void: The spots of the strip in ethyl acetate + heptane 1:1")
                 .contains("Water may not enter this column")
-                .contains("Doubtful: harbour blue left a streak on the strip in acetone");
+                .contains("Doubtful: Harbour blue left a streak on the strip in acetone");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.wickwise.column.BandOnBed;
 import org.wickwise.plan.Choices.Packing;
 import org.wickwise.plan.Choices.Pourable;
 import org.wickwise.plan.Choices.Reach;
@@ -83,7 +84,7 @@ final class InventedChoices {
                 random.nextInt(4) == 0 ? OptionalDouble.of(1 + 5 * random.nextDouble()) : OptionalDouble.empty(),
                 random.nextInt(3),
                 random.nextInt(8),
-                packings(eluent));
+                packings(eluent, dyes));
     }
 
     static Eluent eluent(String name) {
@@ -113,20 +114,32 @@ final class InventedChoices {
         return after;
     }
 
-    private List<Packing> packings(Eluent first) {
+    private List<Packing> packings(Eluent first, int dyes) {
         List<Packing> packings = new ArrayList<>();
-        packings.add(packing(first, first, PackingKind.FIRST_ELUENT));
+        packings.add(packing(first, first, PackingKind.FIRST_ELUENT, dyes));
         if (random.nextBoolean()) {
-            packings.add(packing(eluent("holder"), first, PackingKind.HOLDS_ALL));
+            packings.add(packing(eluent("holder"), first, PackingKind.HOLDS_ALL, dyes));
         }
         if (random.nextBoolean()) {
-            packings.add(packing(eluent("weak part"), first, PackingKind.WEAKEST_PART));
+            packings.add(packing(eluent("weak part"), first, PackingKind.WEAKEST_PART, dyes));
         }
         return packings;
     }
 
-    private Packing packing(Eluent with, Eluent first, PackingKind kind) {
+    private Packing packing(Eluent with, Eluent first, PackingKind kind, int dyes) {
         return new Packing(
-                new MayPack(with, first, kind), random.nextBoolean(), random.nextInt(3), 3, random.nextInt(2));
+                new MayPack(with, first, kind),
+                random.nextBoolean(),
+                random.nextInt(3),
+                3,
+                random.nextInt(2),
+                IntStream.range(0, dyes).mapToObj(dye -> loaded(kind)).toList());
+    }
+
+    /** What a packing does not hold may lie anywhere on the bed when the first eluent is poured. */
+    private BandOnBed loaded(PackingKind kind) {
+        return kind == PackingKind.HOLDS_ALL || random.nextInt(3) > 0
+                ? BandOnBed.loaded()
+                : BandOnBed.loadedIn(0.1 + random.nextDouble(), 10 * random.nextDouble(), 1, PLATES);
     }
 }

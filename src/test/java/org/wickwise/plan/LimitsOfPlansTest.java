@@ -55,15 +55,20 @@ class LimitsOfPlansTest {
     private static final Place HERE = Place.wholeFile("invented");
     private static final Eluent HEPTANE =
             Eluent.neat(Shipped.data().solvent("heptane").orElseThrow());
-    private static final Packing PACKING =
-            new Packing(new MayPack(HEPTANE, HEPTANE, PackingKind.FIRST_ELUENT), true, 0, 3, 0);
+    private static final Packing PACKING = new Packing(
+            new MayPack(HEPTANE, HEPTANE, PackingKind.FIRST_ELUENT),
+            true,
+            0,
+            3,
+            0,
+            List.of(BandOnBed.loaded(), BandOnBed.loaded()));
 
     private static Plan under(Judgement judged, String limit, double value) {
         return Shipped.planner().plan(TriedLimit.under(judged, limit, value));
     }
 
     @Test
-    @TriesLimit(limit = "widest load", in = "plan/ColumnLines")
+    @TriesLimit(limit = "widest load", in = "plan/Loading")
     void a_load_just_as_wide_as_the_limit_is_narrow_enough() throws IOException {
         String demo = Files.readString(Shipped.DEMO).replace("  load mg: 60\n", "  load mg: 60\n  load mL: 2\n");
         Judgement judged = Shipped.bench().judge().judge(CaseReader.parse("demo.yaml", demo, Shipped.data()));
@@ -80,13 +85,24 @@ class LimitsOfPlansTest {
                 100 * LoadPlug.of(2, columnVolume, (1 - highest) / highest).shareOfBed();
         fallsAsTheTableTells(
                 "widest load",
-                "plan/ColumnLines",
+                "plan/Loading",
                 Numbers.steady(percent),
                 limit -> under(judged, "widest load", limit)
                                 .line("load-volume")
                                 .orElseThrow()
                                 .section()
                         == Section.DOUBTS);
+    }
+
+    @Test
+    @TriesLimit(limit = "most eluent to keep ready", in = "plan/Ranges")
+    void what_is_to_be_kept_ready_may_be_just_as_much_as_the_limit() {
+        Route route = PLAN.route().orElseThrow();
+        double latest = Ranges.of(route, JUDGED).ready().get(0);
+        fallsAsTheTableTells("most eluent to keep ready", "plan/Ranges", Numbers.steady(latest), limit -> Ranges.of(
+                        route, TriedLimit.under(JUDGED, "most eluent to keep ready", limit))
+                .mayFallShort()
+                .get(0));
     }
 
     @Test

@@ -87,7 +87,7 @@ class MiscibilityTest {
                         """,
                         data));
         assertThat(plan.line("unmixed-heptane-methanol").orElseThrow().text())
-                .contains("heptane and methanol do not mix", "one column volume of ethyl acetate");
+                .contains("Heptane and methanol do not mix", "one column volume of ethyl acetate");
         assertThat(plan.route().orElseThrow().names()).isEqualTo("methanol");
     }
 
