@@ -1,6 +1,7 @@
 package org.wickwise;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -75,6 +76,9 @@ class SchemasTest {
     private static final String SHARED = "shared";
     /** A part of an entry, in a file of its own because examples of rules have it too. */
     private static final String RUN = "column-run";
+
+    /** The shipped preferences follow it too, and leave nothing out. */
+    private static final String OWN_PREFERENCES = "own-preferences";
 
     private static final List<Path> FOLDERS =
             List.of(Path.of("docs/examples"), Path.of("rules"), Path.of("solvent-data"), Shipped.PUBLISHED);
@@ -158,6 +162,7 @@ class SchemasTest {
         Set<String> inTable = TABLE.stream().map(Follows::schema).collect(Collectors.toCollection(TreeSet::new));
         inTable.add(SHARED);
         inTable.add(RUN);
+        inTable.add(OWN_PREFERENCES);
         assertThat(schemaNames()).isEqualTo(inTable);
     }
 
@@ -318,6 +323,23 @@ class SchemasTest {
         String changed = content.replace(stands, slip.replace("\\n", "\n"));
         assertThat(changed).isNotEqualTo(content);
         assertThat(errors(schemaOf(file), YAML.readTree(changed))).isNotEmpty();
+    }
+
+    /** In own preferences whole groups may be left out; the shipped ones leave nothing out. */
+    @ParameterizedTest
+    @ValueSource(strings = {"choose by: [steps, cost]", "tails to wait for: [3]", "{}"})
+    void preferencesOfOnesOwnMayLeaveOutWhatStaysAsShipped(String written, @TempDir Path own) throws IOException {
+        Files.writeString(own.resolve("preferences.yaml"), written + "\n");
+        assertThatCode(() -> Rulebook.read(Path.of("rules"), Optional.of(own), Shipped.data()))
+                .doesNotThrowAnyException();
+        assertThat(errors(OWN_PREFERENCES, YAML.readTree(written))).isEmpty();
+        assertThat(errors("preferences", YAML.readTree(written))).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cost of a plan: {step: 1}", "choose by: [beauty]", "tails to wait for: [7]", "tails: [2]"})
+    void aSlipInPreferencesOfOnesOwnIsRefused(String written) throws IOException {
+        assertThat(errors(OWN_PREFERENCES, YAML.readTree(written))).isNotEmpty();
     }
 
     /** What the program reads needs no underlining. */
@@ -494,10 +516,10 @@ class SchemasTest {
             new SameKeys("rules", "the topics", "topics", ""),
             new SameKeys("lessons", "the lessons", "lessons", ""),
             new SameKeys("lessons", "an idea", "lessons", "/$defs/idea"),
-            new SameKeys("rules", "the preferences", "preferences", ""),
+            new SameKeys("rules", "the preferences", OWN_PREFERENCES, ""),
             new SameKeys("rules", "the blends", "blends", ""),
             new SameKeys("rules", "the wanted Rf", "blends", "/properties/wanted Rf"),
-            new SameKeys("rules", "the cost of a plan", "preferences", "/properties/cost of a plan"));
+            new SameKeys("rules", "the cost of a plan", OWN_PREFERENCES, "/properties/cost of a plan"));
 
     /** The readers are shown groups with the key `zzz`, which nobody takes, and say which keys they take. */
     @Test
@@ -638,7 +660,7 @@ class SchemasTest {
                                                 .map(StationaryPhase::also)
                                                 .flatMap(List::stream)
                                                 .toList())),
-                        new SameWords("preferences", "/properties/choose by/items/enum", criteria()),
+                        new SameWords(OWN_PREFERENCES, "/properties/choose by/items/enum", criteria()),
                         new SameWords("rule-layer", "/$defs/condition/examples", sentencesWith("means")),
                         new SameWords("rule-layer", "/$defs/conclusion/examples", sentencesWith("concludes")))
                 .map(same -> DynamicTest.dynamicTest(same.schema() + " " + same.pointer(), () -> assertThat(

@@ -3,7 +3,6 @@ package org.wickwise.bench;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -77,6 +76,16 @@ public final class CaseReader {
      */
     public static Case beforeStrips(Mapping root, SolventData data) {
         return new CaseReader(data).beforeStrips().caseIn(root);
+    }
+
+    /**
+     * The dyes of a case in the order of its file, as a table for its readings heads its columns. Their problems are told where the
+     * case is read.
+     */
+    public static List<Dye> dyesAsWritten(Mapping root, SolventData data) {
+        CaseReader reader = new CaseReader(data);
+        Fields fields = Fields.of(root, "a case", KEYS, reader.problems);
+        return List.copyOf(reader.written(reader.inner(fields, "mixture", "a mixture", MIXTURE_KEYS)));
     }
 
     private CaseReader beforeStrips() {
@@ -155,6 +164,10 @@ public final class CaseReader {
     }
 
     private List<Dye> dyes(Fields mixture) {
+        return written(mixture).stream().sorted().toList();
+    }
+
+    private List<Dye> written(Fields mixture) {
         int problemsBefore = problems.size();
         List<Dye> dyes = new ArrayList<>();
         for (Node item : mixture.list("dyes")) {
@@ -180,8 +193,7 @@ public final class CaseReader {
                             ? "list every dye under `dyes:`; with one dye there is nothing to part"
                             : "a column by hand parts about eight bands at best: leave out what you do not need");
         }
-        dyes.sort(Comparator.naturalOrder());
-        return List.copyOf(dyes);
+        return dyes;
     }
 
     private Optional<Dye> dye(Node item) {

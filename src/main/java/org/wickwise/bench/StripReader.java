@@ -174,7 +174,9 @@ public final class StripReader {
                                     word.place(),
                                     word.kind() + " is no known mishap",
                                     "one of: " + String.join("; ", Mishap.words()),
-                                    NearMiss.suggestion(word.text(), Mishap.words(), List.of())));
+                                    NearMiss.of(word.text(), Mishap.words()).isEmpty()
+                                            ? "take one of these, or tell it in your own words under `note`"
+                                            : NearMiss.suggestion(word.text(), Mishap.words())));
         }
         return mishaps;
     }

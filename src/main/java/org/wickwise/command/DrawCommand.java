@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wickwise.notebook.RunOutcome;
 import org.wickwise.plan.Plan;
 import org.wickwise.report.ProfilePicture;
@@ -14,6 +16,7 @@ import org.wickwise.rulebook.RunFacts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -54,8 +57,8 @@ final class DrawCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "CASE", description = "the case file")
     private Path caseFile;
 
-    @Parameters(index = "1", paramLabel = "PICTURE", description = "${COMPLETION-CANDIDATES}")
-    private Picture picture;
+    @Parameters(index = "1", paramLabel = "PICTURE", description = "strips, profile, run")
+    private String named;
 
     @Mixin
     private OwnRulesOption rules;
@@ -65,11 +68,24 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Picture picture = picture();
         if (picture == Picture.RUN) {
             return run();
         }
         Plan plan = Desk.of(caseFile, rules.folder()).plan();
         return picture == Picture.STRIPS ? print(StripsPicture.of(plan.judgement())) : profile(plan);
+    }
+
+    private Picture picture() {
+        return Stream.of(Picture.values())
+                .filter(picture -> picture.toString().equalsIgnoreCase(named))
+                .findFirst()
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "PICTURE is `" + named + "`; expected one of "
+                                + Stream.of(Picture.values())
+                                        .map(Picture::toString)
+                                        .collect(Collectors.joining(", "))));
     }
 
     private int run() {

@@ -28,6 +28,9 @@ import picocli.CommandLine.Spec;
         })
 final class FirmCommand implements Callable<Integer> {
 
+    /** Fewer say nothing about a chance of one in ten. */
+    private static final int FEWEST_REDRAWS = 30;
+
     private static final int MOST_REDRAWS = 1_000_000;
 
     @Mixin
@@ -59,10 +62,11 @@ final class FirmCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (redraws < 1 || redraws > MOST_REDRAWS) {
+        if (redraws < FEWEST_REDRAWS || redraws > MOST_REDRAWS) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--redraws is " + redraws + "; expected 1 to " + MOST_REDRAWS + ", such as --redraws 2000");
+                    "--redraws is " + redraws + "; expected " + FEWEST_REDRAWS + " to " + MOST_REDRAWS
+                            + ", such as --redraws 2000");
         }
         Desk desk = asked.desk();
         Progress progress = new Progress(spec.commandLine().getErr(), redraws, "redraws");

@@ -28,6 +28,9 @@ import picocli.CommandLine.Spec;
         })
 final class NextCommand implements Callable<Integer> {
 
+    /** Fewer say nothing about a chance of one in ten. */
+    private static final int FEWEST_DRAWS = 30;
+
     private static final int MOST_DRAWS = 100_000;
 
     @Mixin
@@ -59,10 +62,11 @@ final class NextCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (draws < 1 || draws > MOST_DRAWS) {
+        if (draws < FEWEST_DRAWS || draws > MOST_DRAWS) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--draws is " + draws + "; expected 1 to " + MOST_DRAWS + ", such as --draws 60");
+                    "--draws is " + draws + "; expected " + FEWEST_DRAWS + " to " + MOST_DRAWS
+                            + ", such as --draws 60");
         }
         Desk desk = asked.desk();
         NextStrips next = NextStrips.of(

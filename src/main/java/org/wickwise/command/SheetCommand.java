@@ -62,7 +62,7 @@ final class SheetCommand implements Callable<Integer> {
                     IntStream.rangeClosed(1, lesson.groups())
                             .mapToObj(String::valueOf)
                             .toList(),
-                    lesson.basis().dyes(),
+                    lesson.dyesAsWritten(),
                     lesson.planned(),
                     lesson.stripsEach().orElse(USUAL_STRIPS));
         }
@@ -77,8 +77,7 @@ final class SheetCommand implements Callable<Integer> {
                     .flatMap(strip -> strip.spots().stream())
                     .forEach(spot -> spots.add(SheetWriter.spotOf(spot)));
         }
-        SheetWriter table =
-                SheetWriter.begun(spec.commandLine().getOut(), lesson.basis().dyes(), spots);
+        SheetWriter table = SheetWriter.begun(spec.commandLine().getOut(), lesson.dyesAsWritten(), spots);
         groups.leftOut().forEach(this::tell);
         for (String name : groups.names()) {
             GroupReadings read = groups.of(name);

@@ -1,5 +1,6 @@
 package org.wickwise.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -92,11 +93,13 @@ final class ShelfCommand implements Callable<Integer> {
 
     private static String values(String name, SolventData data) {
         Solvent found = data.solvent(name)
-                .orElseThrow(() -> unknown(
-                        "SOLVENT",
-                        name,
-                        data.solventNames(),
-                        data.solvents().stream().map(Solvent::name).toList()));
+                .orElseThrow(() -> isFile(name)
+                        ? file(name)
+                        : unknown(
+                                "SOLVENT",
+                                name,
+                                data.solventNames(),
+                                data.solvents().stream().map(Solvent::name).toList()));
         return ShelfText.of(found, data, Terminal.heading());
     }
 
@@ -122,6 +125,18 @@ final class ShelfCommand implements Callable<Integer> {
                 .println("--as svg: no ladder can be drawn, because no table ranks solvents on " + phase.name()
                         + "; only strips tell\n    leave `--as svg` out to read how it holds dyes");
         return ExitCodes.REFUSED;
+    }
+
+    private static boolean isFile(String name) {
+        return name.endsWith(".yaml") || name.endsWith(".yml") || Files.exists(Workbench.named(Path.of(name)));
+    }
+
+    private static ProblemsFound file(String name) {
+        return new ProblemsFound(List.of(new Problem(
+                Place.wholeFile("SOLVENT"),
+                "`" + name + "` is a file",
+                "the name of a solvent",
+                "a shelf is named with --of, as in `shelf --of " + name + " --for PHASE`")));
     }
 
     private static ProblemsFound unknown(String option, String word, List<String> known, List<String> shown) {

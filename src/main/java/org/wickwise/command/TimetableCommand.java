@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.wickwise.bench.ClimbReader;
+import org.wickwise.bench.StripReader;
 import org.wickwise.lesson.FrontWatch;
 import org.wickwise.lesson.LaidOutLesson;
 import org.wickwise.lesson.TimetableLines;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.strip.FrontReading;
+import org.wickwise.text.Numbers;
 import org.wickwise.text.YamlFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,6 +75,10 @@ final class TimetableCommand implements Callable<Integer> {
         boolean inOrder = later.minutes() > earlier.minutes() && later.millimetres() > earlier.millimetres();
         if (!inOrder || !(end.get() >= later.millimetres() && Double.isFinite(end.get()))) {
             throw wrong("the second look has to be later and higher than the first, and the end no lower than that");
+        }
+        if (end.get() > StripReader.LONGEST_FRONT_MILLIMETRES) {
+            throw wrong("--end is " + Numbers.plain(end.get(), 1) + ", and no strip is longer than "
+                    + Numbers.plain(StripReader.LONGEST_FRONT_MILLIMETRES, 0) + " mm");
         }
         LaidOutLesson laidOut = question.asked().laidOut();
         List<PlanLine> lines = FrontWatch.of(earlier, later, end.get(), laidOut);

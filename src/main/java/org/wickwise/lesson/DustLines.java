@@ -2,6 +2,7 @@ package org.wickwise.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.wickwise.column.Column;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
@@ -42,10 +43,12 @@ final class DustLines {
                         + Figures.three(new RoomAir(cubicMetres).gramsToReach(limit / LITRES_PER_CUBIC_METRE))
                         + " g afloat reach it")
                 .orElse("");
-        String weighed = column.bedGrams().isPresent()
-                ? ". The class weighs out "
-                        + ReadyAmount.grams(column.bedGrams().getAsDouble() * laidOut.groups())
-                : "";
+        OptionalDouble grams = laidOut.adsorbentGrams();
+        String weighed = grams.isPresent() ? ". The class weighs out " + ReadyAmount.grams(grams.getAsDouble()) : "";
+        if (grams.isPresent()) {
+            grounds.add(laidOut.groupsStated());
+            grounds.add(laidOut.limit(LaidOutLesson.SPARE_ADSORBENT).reason());
+        }
         lines.reckoned(
                 Section.SAFETY,
                 "dust",

@@ -24,7 +24,6 @@ final class EquipmentLines {
     private static final String IN_A_JAR = "number of strips in a jar";
     private static final String SAND = "layer of sand";
     private static final String SAND_DENSITY = "density of sand";
-    private static final String SPARE_ADSORBENT = "reserve of adsorbent";
     private static final String SPARE_TUBES = "reserve of tubes";
 
     private final LaidOutLesson laidOut;
@@ -86,18 +85,18 @@ final class EquipmentLines {
             return;
         }
         double bore = column.boreMillimetres().orElseThrow();
-        double adsorbent = grams.getAsDouble() * groups * laidOut.timesWith(SPARE_ADSORBENT);
+        double adsorbent = laidOut.adsorbentGrams().orElseThrow();
         double sand = 2 * Bed.millilitres(bore, laidOut.value(SAND)) * laidOut.value(SAND_DENSITY) * groups;
         List<Reason> grounds = new ArrayList<>(List.of(
                 laidOut.groupsStated(),
-                laidOut.limit(SPARE_ADSORBENT).reason(),
+                laidOut.limit(LaidOutLesson.SPARE_ADSORBENT).reason(),
                 laidOut.limit(SAND).reason(),
                 laidOut.limit(SAND_DENSITY).reason()));
         column.sizeStated().ifPresent(grounds::add);
         String text = groups + (groups == 1 ? " column" : " columns") + " of " + Numbers.plain(bore, 1)
                 + " mm bore with tap and stand: " + ReadyAmount.grams(adsorbent) + " of " + column.phaseName() + " ("
                 + Numbers.plain(grams.getAsDouble(), 1) + " g each, "
-                + laidOut.limit(SPARE_ADSORBENT).shown() + " spare), " + ReadyAmount.grams(sand)
+                + laidOut.limit(LaidOutLesson.SPARE_ADSORBENT).shown() + " spare), " + ReadyAmount.grams(sand)
                 + " of clean sand for a layer under and on each bed, and a tuft of wadding each.";
         lines.reckoned(
                 Section.PACKING,
@@ -105,7 +104,7 @@ final class EquipmentLines {
                 text,
                 "groups x bed volume x packed density x (1 + spare): " + groups + " x "
                         + Numbers.fixed(grams.getAsDouble(), 2) + " x "
-                        + Numbers.plain(laidOut.timesWith(SPARE_ADSORBENT), 3)
+                        + Numbers.plain(laidOut.timesWith(LaidOutLesson.SPARE_ADSORBENT), 3)
                         + "; sand: groups x 2 layers x pi d^2/4 x layer x density; "
                         + column.phase().figuresFrom(),
                 grounds);

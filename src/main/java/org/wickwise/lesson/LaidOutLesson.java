@@ -22,6 +22,7 @@ import org.wickwise.text.Place;
  */
 public record LaidOutLesson(Lesson lesson, Plan plan, SolventData data) {
 
+    static final String SPARE_ADSORBENT = "reserve of adsorbent";
     private static final double PER_CENT = 100;
 
     /**
@@ -77,7 +78,15 @@ public record LaidOutLesson(Lesson lesson, Plan plan, SolventData data) {
 
     /** Whether the lesson names bottles at all; without a shelf every solvent of the table counts. */
     boolean hasShelf() {
-        return shelf().bottles().stream().anyMatch(bottle -> !bottle.place().equals(shelf().place()));
+        return shelf().isNamed();
+    }
+
+    /** Grams of dry adsorbent that the class weighs out, spare included; empty where nobody knows how many beds of which size. */
+    OptionalDouble adsorbentGrams() {
+        OptionalDouble each = plan.judged().column().bedGrams();
+        return plan.isRefusal() || each.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(each.getAsDouble() * groups() * timesWith(SPARE_ADSORBENT));
     }
 
     Limit limit(String name) {

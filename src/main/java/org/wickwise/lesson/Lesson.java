@@ -6,12 +6,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.wickwise.bench.Case;
+import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
 
 /**
  * One lesson of a class: what every group is to do, and how many groups there are.
  *
  * @param basis mixture, column, setting and shelf that all groups share; its strips are those of the class, mostly none
+ * @param dyesAsWritten the dyes of the basis in the order of the file
  * @param groups 1 or more
  * @param stripsEach how many strips each group is to run, where that is settled
  * @param planned what each group is to run a strip in, in the order it was written; empty where that is not settled
@@ -21,6 +23,7 @@ import org.wickwise.substance.Eluent;
  */
 public record Lesson(
         Case basis,
+        List<Dye> dyesAsWritten,
         int groups,
         OptionalInt stripsEach,
         List<Eluent> planned,
@@ -31,6 +34,7 @@ public record Lesson(
         Path file) {
 
     public Lesson {
+        dyesAsWritten = List.copyOf(dyesAsWritten);
         planned = List.copyOf(planned);
     }
 

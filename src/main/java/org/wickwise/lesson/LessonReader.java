@@ -64,7 +64,8 @@ public final class LessonReader {
         Optional<Room> room = fields.has("room") ? room(inner(fields, "room", "a room", ROOM_KEYS)) : Optional.empty();
         OptionalDouble minutes = number(fields, "lesson minutes", 1, MOST_MINUTES, "minutes");
         problems.throwIfAny();
-        Case basis = CaseReader.beforeStrips(root.where(CaseReader.KEYS::contains), data);
+        Mapping ofTheCase = root.where(CaseReader.KEYS::contains);
+        Case basis = CaseReader.beforeStrips(ofTheCase, data);
         EluentReader eluents = new EluentReader(
                 data.with(basis.shelf().ownValues()), basis.shelf().ownNames(), problems);
         List<Eluent> planned = ofClass.texts("solvents").stream()
@@ -72,7 +73,17 @@ public final class LessonReader {
                 .flatMap(Optional::stream)
                 .toList();
         problems.throwIfAny();
-        return new Lesson(basis, groups, stripsEach, planned, sheet, cases, room, minutes, file);
+        return new Lesson(
+                basis,
+                CaseReader.dyesAsWritten(ofTheCase, data),
+                groups,
+                stripsEach,
+                planned,
+                sheet,
+                cases,
+                room,
+                minutes,
+                file);
     }
 
     private Optional<Path> beside(Path file, Fields fields, String key) {

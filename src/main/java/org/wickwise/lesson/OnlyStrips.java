@@ -3,6 +3,7 @@ package org.wickwise.lesson;
 import java.util.List;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
+import org.wickwise.plan.RefusalLines;
 
 /** Says why an answer about a lesson speaks of strips only. */
 final class OnlyStrips {
@@ -18,7 +19,9 @@ final class OnlyStrips {
                     .ifPresent(line -> lines.add(
                             Section.DOUBTS,
                             "no-plan",
-                            "Only the strips are reckoned, since there is no sound plan yet. " + line.text(),
+                            "Only the strips are reckoned, since there is no sound plan yet. "
+                                    + RefusalLines.alone(line.text())
+                                    + " `plan` tells what to try next.",
                             line.reason()));
         } else if (laidOut.columnVolumeMillilitres().isEmpty()) {
             lines.said(

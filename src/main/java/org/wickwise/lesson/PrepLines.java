@@ -28,10 +28,7 @@ public final class PrepLines {
     private static PlanLine inShort(LaidOutLesson laidOut, SolventLines solvents) {
         int groups = laidOut.groups();
         String whom = groups == 1 ? "one group" : groups + " groups";
-        List<String> wanting = solvents.wanting();
-        String shelf = !laidOut.hasShelf()
-                ? "no shelf is named, so nothing is said of bottles"
-                : wanting.isEmpty() ? "the shelf has enough" : "not enough on the shelf: " + Words.joined(wanting);
+        String shelf = laidOut.hasShelf() ? shelf(solvents) : "no shelf is named, so nothing is said of bottles";
         String text = "For " + whom + " with " + laidOut.stripsInWords() + " "
                 + (laidOut.plan().isRefusal() ? "and no column yet" : "and a column " + (groups == 1 ? "" : "each"))
                         .strip()
@@ -42,5 +39,19 @@ public final class PrepLines {
                 .map(PlanLine::reason)
                 .forEach(grounds::add);
         return new PlanLine("prepare", Section.VERDICT, text, new Reason.Chosen(text, List.of(), grounds));
+    }
+
+    private static String shelf(SolventLines solvents) {
+        if (solvents.wanting().isEmpty() && solvents.untold().isEmpty()) {
+            return "the shelf has enough";
+        }
+        List<String> said = new ArrayList<>();
+        if (!solvents.wanting().isEmpty()) {
+            said.add("not enough on the shelf: " + Words.joined(solvents.wanting()));
+        }
+        if (!solvents.untold().isEmpty()) {
+            said.add("the shelf does not say how much it has of " + Words.joined(solvents.untold()));
+        }
+        return String.join("; ", said);
     }
 }

@@ -35,7 +35,13 @@ final class ReadyAmount {
 
     /** "35 g", "1.2 kg". */
     static String grams(double grams) {
-        double rounded = roundedUp(grams);
-        return rounded >= LITRE ? Numbers.plain(rounded / LITRE, 2) + " kg" : Numbers.plain(rounded, 0) + " g";
+        return gramsShown(roundedUp(grams));
+    }
+
+    /** The same without rounding up. */
+    static String gramsShown(double grams) {
+        return grams >= LITRE
+                ? Numbers.plain(grams / LITRE, 2) + " kg"
+                : Numbers.plain(grams, grams < 10 ? 1 : 0) + " g";
     }
 }

@@ -29,6 +29,7 @@ final class SolventLines {
     private final Supplies supplies;
     private final ReasonedLines lines = new ReasonedLines();
     private final List<String> wanting = new ArrayList<>();
+    private final List<String> untold = new ArrayList<>();
 
     SolventLines(LaidOutLesson laidOut) {
         this.laidOut = laidOut;
@@ -48,6 +49,11 @@ final class SolventLines {
         return List.copyOf(wanting);
     }
 
+    /** The bottles that are on the shelf, of which it does not say how much they hold. */
+    List<String> untold() {
+        return List.copyOf(untold);
+    }
+
     /** What the class needs of a bottle with its reserve, in millilitres, before rounding. */
     private double needed(Eluent bottle) {
         return supplies.millilitresOfAGroup(bottle) * laidOut.groups() * laidOut.timesWith(RESERVE);
@@ -59,7 +65,8 @@ final class SolventLines {
         String name = bottle.map(Bottle::name).orElse(contents.name());
         Stock stock = stock(name, needed, bottle);
         stock.wanting().ifPresent(wanting::add);
-        String text = Words.capital(name) + ": have " + ReadyAmount.millilitres(needed) + " ready ("
+        stock.untold().ifPresent(untold::add);
+        String text = Words.capital(name) + ": have " + ReadyAmount.shown(stock.ready()) + " ready ("
                 + Words.joined(purposes(contents)) + "; "
                 + laidOut.limit(RESERVE).shown() + " in reserve)"
                 + stock.words() + ".";
@@ -96,33 +103,47 @@ final class SolventLines {
     /**
      * How a need stands against the shelf.
      *
+     * @param ready how much to have ready, in millilitres: the need rounded up, or all that is there where that is enough
      * @param words what the line says of it
      * @param wanting what is short; empty where there is enough or nobody knows
+     * @param untold the bottle, where nobody wrote how much it holds
      */
-    private record Stock(String words, Optional<String> wanting) {}
+    private record Stock(double ready, String words, Optional<String> wanting, Optional<String> untold) {
+
+        static Stock lacks(double ready, String words, String wanting) {
+            return new Stock(ready, words, Optional.of(wanting), Optional.empty());
+        }
+
+        static Stock suffices(double ready, String words) {
+            return new Stock(ready, words, Optional.empty(), Optional.empty());
+        }
+    }
 
     private Stock stock(String name, double needed, Optional<Bottle> bottle) {
+        double ready = ReadyAmount.roundedUp(needed);
         if (!laidOut.hasShelf()) {
-            return new Stock("", Optional.empty());
+            return Stock.suffices(ready, "");
         }
+        String all = ReadyAmount.shown(ready) + " of " + name;
         if (bottle.isEmpty()) {
-            String all = ReadyAmount.millilitres(needed) + " of " + name;
-            return new Stock("; the shelf has none", Optional.of(all));
+            return Stock.lacks(ready, "; the shelf has none", all);
         }
         if (bottle.get().banned().isPresent()) {
-            String all = ReadyAmount.millilitres(needed) + " of " + name;
-            return new Stock("; the shelf bans it: " + bottle.get().banned().get(), Optional.of(all));
+            return Stock.lacks(
+                    ready, "; the shelf bans it: " + bottle.get().banned().get(), all);
         }
         if (bottle.get().millilitres().isEmpty()) {
-            return new Stock("; the shelf does not say how much it has", Optional.empty());
+            return new Stock(ready, "; the shelf does not say how much it has", Optional.empty(), Optional.of(name));
         }
         double held = bottle.get().millilitres().getAsDouble();
         String has = "; the shelf has " + ReadyAmount.shown(held);
         if (held >= needed) {
-            return new Stock(has + ", which is enough", Optional.empty());
+            return held >= ready
+                    ? Stock.suffices(ready, has + ", which is enough")
+                    : Stock.suffices(held, has + ", which is just enough");
         }
-        String lacking = ReadyAmount.millilitres(needed - held);
-        return new Stock(has + ", " + lacking + " too little", Optional.of(lacking + " of " + name));
+        String lacking = ReadyAmount.shown(ready - held);
+        return Stock.lacks(ready, has + ", " + lacking + " too little", lacking + " of " + name);
     }
 
     private void blends() {

@@ -68,7 +68,7 @@ final class WasteLines {
         }
         double liquid = laidOut.columnVolumeMillilitres().getAsDouble() * laidOut.groups();
         double dry = column.bedGrams().orElseThrow() * laidOut.groups();
-        String text = "Used beds: " + ReadyAmount.grams(dry) + " of " + column.phaseName()
+        String text = "Used beds: about " + ReadyAmount.gramsShown(dry) + " of " + column.phaseName()
                 + " with the sand on it, still holding up to " + ReadyAmount.millilitres(liquid)
                 + " of eluent. Dry them in the hood, then bag and label them apart from glass.";
         List<Reason> grounds = new ArrayList<>(List.of(laidOut.groupsStated()));

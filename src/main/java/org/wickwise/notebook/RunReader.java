@@ -271,7 +271,9 @@ public final class RunReader {
                                     place,
                                     word.kind() + " is no known mishap of a column",
                                     "one of: " + String.join("; ", RunMishap.words()),
-                                    NearMiss.suggestion(word.text(), RunMishap.words(), List.of())));
+                                    NearMiss.of(word.text(), RunMishap.words()).isEmpty()
+                                            ? "take one of these, or tell it in your own words under `note`"
+                                            : NearMiss.suggestion(word.text(), RunMishap.words())));
         }
         return mishaps;
     }

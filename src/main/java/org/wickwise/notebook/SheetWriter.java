@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -79,14 +80,14 @@ public final class SheetWriter {
     }
 
     /**
-     * Begins a table for strips whose spots are called so.
+     * Begins a table for strips whose spots are called so: the dyes in their order here, then what else the spots are called.
      *
      * @param called what {@link #spotOf} says of every spot that will be written
      */
     public static SheetWriter begun(Appendable out, List<Dye> dyes, Collection<String> called) throws IOException {
         Set<String> spots =
-                new TreeSet<>(dyes.stream().map(dye -> travel(dye.name())).toList());
-        spots.addAll(called);
+                new LinkedHashSet<>(dyes.stream().map(dye -> travel(dye.name())).toList());
+        spots.addAll(new TreeSet<>(called));
         SheetWriter writer = new SheetWriter(out, spots);
         writer.print(writer.columns);
         return writer;

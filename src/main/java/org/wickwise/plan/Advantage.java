@@ -28,6 +28,8 @@ public record Advantage(String words, double counted, double against, boolean on
     /** "which counts fewer bands too fast to be held (0 against 1)". */
     public String told() {
         String figures = Numbers.plain(counted, 1) + " against " + Numbers.plain(against, 1);
-        return onlyByCost ? "which costs less (" + figures + ")" : "which counts fewer " + words + " (" + figures + ")";
+        return onlyByCost
+                ? "which costs less by the weights of the preferences (" + figures + ")"
+                : "which counts fewer " + words + " (" + figures + ")";
     }
 }

@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
 import org.wickwise.rulebook.Conclusion;
 import org.wickwise.rulebook.Judgement;
 import org.wickwise.substance.Dye;
 import org.wickwise.substance.Eluent;
+import org.wickwise.text.Words;
 
 /** Which strip to run next, and the cautions about what is poured. */
 final class AdviceLines {
@@ -128,12 +128,12 @@ final class AdviceLines {
         }
 
         private String texts() {
-            return reasons.stream()
+            return Words.endingOnce(reasons.stream()
                     .flatMap(reason -> reason.arguments().stream())
                     .map(Reason.Argument::because)
                     .distinct()
                     .sorted()
-                    .collect(Collectors.joining(" "));
+                    .toList());
         }
     }
 

@@ -153,10 +153,19 @@ final class ColumnLines {
         if (enough.isEmpty()) {
             return "";
         }
+        double higher = Math.ceil(bedMillimetres() * load.getAsDouble() / capacity);
         return enough.getAsDouble() <= bore
-                ? ", or pack a bed of " + Numbers.plain(Math.ceil(bedMillimetres() * load.getAsDouble() / capacity), 0)
-                        + " mm"
-                : ", or take a bore of about " + boreAndBed(enough.getAsDouble());
+                ? ", or pack a bed of " + Numbers.plain(higher, 0) + " mm" + inLongerTube(higher)
+                : ", or take a bore of about " + boreAndBed(enough.getAsDouble())
+                        + inLongerTube(sizes.bedMillimetres());
+    }
+
+    /** A bed does not go into a tube that is no longer than itself. */
+    private String inLongerTube(double bed) {
+        OptionalDouble tube = column.setup().tubeMillimetres();
+        return tube.isPresent() && tube.getAsDouble() <= bed
+                ? " in a tube longer than yours of " + Numbers.plain(tube.getAsDouble(), 1) + " mm"
+                : "";
     }
 
     /** Where the table was made on something else, it promises too much. */
@@ -235,7 +244,8 @@ final class ColumnLines {
         double highest = Loading.highest(plug.leastHeld());
         Limit most = judgement.limits().get("widest load");
         String load = Numbers.plain(plug.millilitres(), 2) + " mL";
-        String fills = load + " of " + packing + " with the mixture in it fill at most about "
+        String fills = load + " of " + packing
+                + " with the mixture in it: once the bed holds the dyes, they fill at most about "
                 + Numbers.poured(100 * Math.min(1, plug.shareOfBed())) + " % of the bed ("
                 + plug.leastHeld().dye() + " is held least)";
         boolean wide = loading.isWide(plug);

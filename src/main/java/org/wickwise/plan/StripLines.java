@@ -21,6 +21,8 @@ import org.wickwise.text.Words;
 /** What the strips show: movement, pairs that do not part, and the eluents that may not go in. */
 final class StripLines {
 
+    private static final String PLUS_MINUS = "±";
+
     private static final int MOST_PAIRS_ONE_BY_ONE = 3;
 
     private final Judgement judgement;
@@ -61,10 +63,13 @@ final class StripLines {
             });
         }
         String text = "In " + eluent + ": " + String.join("; ", words) + "." + roles(eluent);
+        boolean explained = lines.stream().anyMatch(line -> line.text().contains(PLUS_MINUS));
+        String meaning =
+                text.contains(PLUS_MINUS) && !explained ? " Behind ± stands twice the standard uncertainty." : "";
         lines.add(new PlanLine(
                 "strip-" + Words.slug(eluent.name()),
                 section(eluent),
-                text,
+                text + meaning,
                 new Reason.Chosen(text, List.of(), grounds)));
     }
 

@@ -164,7 +164,7 @@ public final class StripsPicture {
 
     private void ruler(double origin, List<StripSketch> row) {
         double longest = row.stream()
-                .flatMapToDouble(sketch -> sketch.strip().frontMillimetres().stream())
+                .mapToDouble(sketch -> sketch.strip().frontMillimetres().orElse(nominal))
                 .max()
                 .orElse(0);
         double step = List.of(10.0, 20.0, 50.0).stream()

@@ -29,9 +29,12 @@ final class VolumePage {
     private final VolumeAxis volumes;
     private final Drawing drawing = new Drawing();
     private final Drawing lanes = new Drawing();
-    private final List<Double> stepsBegin = new ArrayList<>();
+    private final List<Beginning> stepsBegin = new ArrayList<>();
     private double topOfSteps;
     private double y = MARGIN + FONT;
+
+    /** @param top where the line of a step begins that is poured from so many column volumes on */
+    private record Beginning(double from, double top) {}
 
     /** @param kind the class of its mark in the picture */
     record Bar(String kind, double thickness, String style) {}
@@ -76,16 +79,17 @@ final class VolumePage {
         if (stepsBegin.isEmpty()) {
             topOfSteps = y;
         }
-        stepsBegin.add(from);
-        lane(words, Optional.empty(), from, to, STEP);
+        boolean wordsBeginAtTheLine = lane(words, Optional.empty(), from, to, STEP) >= volumes.x(from);
+        double bar = y - BAR_TO_NEXT - STEP.thickness();
+        stepsBegin.add(new Beginning(from, wordsBeginAtTheLine ? topOfSteps : bar));
     }
 
     /** Makes room for the plot and draws the lines where steps begin; gives the height of its axis. */
     double plot(ProfileCurves curves) {
         double axis = y + curves.namesHeight() + PLOT_HEIGHT;
-        for (double from : stepsBegin) {
-            double x = volumes.x(from);
-            drawing.line(x, topOfSteps, x, axis, "class=\"step\" stroke=\"#777777\"");
+        for (Beginning step : stepsBegin) {
+            double x = volumes.x(step.from());
+            drawing.line(x, step.top(), x, axis, "class=\"step\" stroke=\"#777777\"");
         }
         y = axis + AXIS_HEIGHT;
         return axis;
@@ -95,8 +99,9 @@ final class VolumePage {
      * Words over a bar; words that would run out of the page begin further left.
      *
      * @param curve the style of a curve, of which a sample stands before the words
+     * @return where the words begin, or the sample before them
      */
-    void lane(String words, Optional<String> curve, double from, double to, Bar bar) {
+    double lane(String words, Optional<String> curve, double from, double to, Bar bar) {
         double indent = curve.isPresent() ? SAMPLE : INDENT;
         List<String> lines = Lettering.wrapped(words, RIGHT - LEFT - indent, FONT);
         double widest = lines.stream()
@@ -114,6 +119,7 @@ final class VolumePage {
                 bar.thickness(),
                 "class=\"" + bar.kind() + "\" " + bar.style());
         y += bar.thickness() + BAR_TO_NEXT;
+        return x;
     }
 
     /** Lays the lanes over what was drawn. */

@@ -204,9 +204,16 @@ public sealed interface Fact {
 
         @Override
         public Reason reason() {
-            String days =
-                    open.getDays() == 0 ? "" : " and " + open.getDays() + (open.getDays() == 1 ? " day" : " days");
-            return new Reason.Stated(bottle + " has been open for " + open.toTotalMonths() + " months" + days, place);
+            return new Reason.Stated(bottle + " has been open for " + inWords(), place);
+        }
+
+        private String inWords() {
+            String months = open.toTotalMonths() + (open.toTotalMonths() == 1 ? " month" : " months");
+            String days = open.getDays() + (open.getDays() == 1 ? " day" : " days");
+            if (open.toTotalMonths() == 0) {
+                return days;
+            }
+            return open.getDays() == 0 ? months : months + " and " + days;
         }
     }
 

@@ -37,6 +37,11 @@ public record Shelf(String title, List<Bottle> bottles, List<TableValue> ownValu
                 place);
     }
 
+    /** Whether somebody said which bottles there are; without that every solvent of the table counts. */
+    public boolean isNamed() {
+        return place.line() > 0;
+    }
+
     /** The bottle that holds just this; empty when there is none. */
     public Optional<Bottle> bottleOf(Eluent contents) {
         return bottles.stream()

@@ -68,11 +68,66 @@ class BenchListTest {
     void the_list_says_what_the_shelf_lacks_and_by_how_much() {
         String list = answer("prepare", LESSON);
         assertThat(list)
-                .contains("[solvent-acetone]", "the shelf has 1 L, 880 mL too little")
-                .contains("not enough on the shelf: 880 mL of acetone");
+                .contains("[solvent-acetone]", "the shelf has 1 L, 900 mL too little")
+                .contains("not enough on the shelf: 900 mL of acetone");
         assertThat(list).contains("Heptane: have 2.5 L ready", "the shelf has 2.5 L, which is enough");
         assertThat(answer("prepare", LESSON, "solvent-acetone"))
                 .contains("rules/limits.yaml:", "docs/examples/department-shelf.yaml:7", "12 x ");
+    }
+
+    /** What is ready and what is there are two numbers that a person sets against each other. */
+    @Test
+    void where_the_shelf_has_just_enough_all_of_it_is_to_be_ready() throws IOException {
+        String bottles = Files.readString(Path.of("docs/examples/department-shelf.yaml"));
+        String acetone = "solvent: acetone, amount mL: ";
+        assertThat(bottles).contains(acetone + "1000");
+        Files.writeString(folder.resolve("shelf.yaml"), bottles.replace(acetone + "1000", acetone + "1880"));
+        Path lesson = folder.resolve("lesson.yaml");
+        Files.writeString(
+                lesson, Files.readString(Path.of(LESSON)).replace("shelf: department-shelf.yaml", "shelf: shelf.yaml"));
+        assertThat(answer("prepare", lesson.toString()))
+                .contains("Acetone: have 1.88 L ready", "the shelf has 1.88 L, which is just enough");
+    }
+
+    @Test
+    void a_list_of_solvents_is_a_shelf_that_does_not_say_how_much_it_has() throws IOException {
+        String said = "the shelf does not say how much it has";
+        String listed = lessonIn("", "shelf: [heptane, ethyl acetate, ethanol]");
+        assertThat(answer("prepare", listed))
+                .contains("water; the shelf does not say how much it has of ethanol, ethyl acetate and heptane.")
+                .contains("% in reserve); " + said + ".", "the shelf has none")
+                .doesNotContain("no shelf is named");
+        assertThat(answer("prepare", ONE_GROUP)).contains("no shelf is named").doesNotContain(said);
+    }
+
+    @Test
+    void the_class_weighs_out_as_much_as_it_lays_out() {
+        String grams = "([0-9.]+) g";
+        double laidOut = number(answer("prepare", LESSON), "stand: " + grams);
+        assertThat(number(answer("air", LESSON), "weighs out " + grams)).isEqualTo(laidOut);
+        double bed = number(answer("prepare", LESSON), grams + " each");
+        assertThat(number(answer("prepare", LESSON), "Used beds: about " + grams))
+                .isCloseTo(12 * bed, within(1.0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"prepare", "air"})
+    void a_refusal_points_to_the_plan_where_nothing_stands_below_it(String command) throws IOException {
+        Path lesson = folder.resolve("lesson.yaml");
+        Files.writeString(
+                lesson,
+                Files.readString(Path.of(LESSON))
+                        .replaceAll(
+                                "(?s)\nshelf: .*",
+                                """
+                \nstrips:
+                  - solvent: heptane
+                    front mm: 74
+                    travel mm: {straw: 1, rust: 0, harbour blue: 0}
+                """));
+        assertThat(answer(command, lesson.toString()))
+                .contains("there is no sound plan yet. No plan is sound", "`plan` tells what to try next.")
+                .doesNotContain("stands below", "weighs out");
     }
 
     @Test
@@ -268,6 +323,15 @@ class BenchListTest {
                 .contains("while you let the strips run", "[day-2-load]")
                 .doesNotContain("[day-3");
         assertThat(answer("timetable", ONE_GROUP)).contains("nobody says", "[no-minutes]");
+    }
+
+    @Test
+    void a_front_ends_on_a_strip_that_there_can_be() {
+        assertThat(CommandLineRun.of("timetable", LESSON, "--seen", "2:20", "--seen", "10:40", "--end", "501")
+                        .err())
+                .contains("--end is 501, and no strip is longer than 500 mm");
+        assertThat(answer("timetable", LESSON, "--seen", "2:20", "--seen", "10:40", "--end", "500"))
+                .contains("The front reaches 500 mm");
     }
 
     @Test

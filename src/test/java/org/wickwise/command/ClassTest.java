@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.wickwise.Shipped;
 import org.wickwise.notebook.Notebook;
 
@@ -142,6 +143,19 @@ class ClassTest {
         assertThat(run.out()).contains("Of 12 groups").doesNotContain("Left out");
     }
 
+    /** Columns in another order than that of the list on the board invite readings in the wrong column. */
+    @ParameterizedTest
+    @ValueSource(strings = {"dyes: [straw, harbour blue, rust]", "dyes:\n    - straw\n    - harbour blue\n    - rust"})
+    void a_table_heads_its_columns_of_dyes_in_the_order_of_the_file(String dyes) throws IOException {
+        Path lesson = lesson("group,solvent,front mm,rust mm,straw mm,harbour blue mm\n1,ethyl acetate,70,27,66,1\n");
+        Files.writeString(lesson, Files.readString(lesson).replaceFirst("dyes:(\\n    - .*)+", dyes));
+        assertThat(CommandLineRun.of("sheet", lesson.toString()).out())
+                .startsWith("group,solvent,replicate,front mm,straw mm,harbour blue mm,rust mm,went wrong,");
+        assertThat(CommandLineRun.of("sheet", lesson.toString(), "--readings").out())
+                .contains(",front mm,ruler mm,straw mm,harbour blue mm,rust mm,")
+                .contains("1,ethyl acetate,silica,1,70.0,,66.0,1.0,27.0,");
+    }
+
     /** The heading of a column is a cell too: a dye may be called like a formula. */
     @Test
     void a_dye_called_like_a_formula_heads_a_column_that_no_program_reckons_with() throws IOException {
@@ -152,8 +166,8 @@ class ClassTest {
                 .lines()
                 .findFirst()
                 .orElseThrow();
-        assertThat(heading).startsWith("group,solvent,replicate,front mm,'=rust mm,harbour blue mm,straw mm,");
-        Files.writeString(folder.resolve("readings.csv"), heading + "\n1,ethyl acetate,1,70,27,1,66,,,\n");
+        assertThat(heading).startsWith("group,solvent,replicate,front mm,straw mm,'=rust mm,harbour blue mm,");
+        Files.writeString(folder.resolve("readings.csv"), heading + "\n1,ethyl acetate,1,70,66,27,1,,,\n");
         assertThat(CommandLineRun.of("class", lesson.toString(), "pooled-ethyl-acetate-rust")
                         .out())
                 .contains("=rust in ethyl acetate: Rf 0.39");

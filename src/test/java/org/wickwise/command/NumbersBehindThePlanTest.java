@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wickwise.Shipped;
 import org.wickwise.bench.Case;
@@ -89,6 +90,18 @@ class NumbersBehindThePlanTest {
         assertThat(calculated.grounds()).isNotEmpty();
         assertThat(words(CommandLineRun.of("why", Shipped.DEMO.toString(), label)))
                 .contains("reckoned: ");
+    }
+
+    /** From a draw or two nobody can say that testing may stop. */
+    @ParameterizedTest
+    @CsvSource({"next, --draws", "firm, --redraws"})
+    void too_few_draws_are_refused(String command, String option) {
+        CommandLineRun run = CommandLineRun.of(command, CONFIRMED.toString(), option, "29");
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err()).contains(option + " is 29; expected 30 to ");
+        assertThat(CommandLineRun.of("firm", CONFIRMED.toString(), "--redraws", "30")
+                        .code())
+                .isEqualTo(ExitCodes.PLANNED);
     }
 
     @Test

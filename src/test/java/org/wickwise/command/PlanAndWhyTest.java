@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.wickwise.Shipped;
+import org.wickwise.bench.CaseReader;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
 import org.wickwise.plan.PlanLine.Section;
@@ -45,6 +46,40 @@ class PlanAndWhyTest {
         CommandLineRun without = CommandLineRun.of("plan", "docs/examples/harbour-class.yaml");
         assertThat(without.code()).isEqualTo(ExitCodes.BAD_INPUT);
         assertThat(without.err()).contains("there is no strip", "`forecast` plans from a notebook");
+    }
+
+    @Test
+    void whatPlusMinusMeansIsToldOnceWhereItFirstStands() {
+        Plan plan = Shipped.planOf(Shipped.DEMO);
+        List<PlanLine> strips = plan.linesIn(PlanLine.Section.STRIPS).stream()
+                .filter(line -> line.text().contains("±"))
+                .toList();
+        assertThat(strips).hasSizeGreaterThan(2);
+        assertThat(strips.get(0).text()).endsWith(" Behind ± stands twice the standard uncertainty.");
+        assertThat(strips.subList(1, strips.size()))
+                .noneMatch(line -> line.text().contains("standard uncertainty"));
+    }
+
+    /** What is true of every pair that changes places is told once for all of them. */
+    @Test
+    void aCautionTellsTheEndingOfItsSentencesOnce() {
+        Plan plan = Shipped.bench()
+                .plan(CaseReader.parse(
+                        "test",
+                        """
+                title: three dyes that change places
+                mixture: {dyes: [grey, pink, sea]}
+                column: {stationary phase: cellulose}
+                setting: secondary school
+                strips:
+                  - {solvent: ethanol, front mm: 80, travel mm: {grey: 60, pink: 35, sea: 5}}
+                  - {solvent: water, front mm: 80, travel mm: {grey: 5, pink: 35, sea: 60}}
+                """,
+                        Shipped.data()));
+        assertThat(plan.line("order-may-cross").orElseThrow().text())
+                .contains("Grey runs before pink in ethanol", "Grey runs before sea in ethanol")
+                .containsOnlyOnce("Do not carry an order over")
+                .endsWith("Do not carry an order over from one eluent to the other.");
     }
 
     @Test

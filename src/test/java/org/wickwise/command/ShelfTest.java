@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.wickwise.Shipped;
 import org.wickwise.plan.Plan;
 import org.wickwise.plan.PlanLine;
@@ -165,6 +167,16 @@ class ShelfTest {
         assertThat(CommandLineRun.of("shelf").err()).contains("choose one, such as --for C18");
         assertThat(CommandLineRun.of("shelf", "--for", "slica").err()).contains("did you mean `silica`");
         assertThat(CommandLineRun.of("shelf", "aceton").err()).contains("did you mean `acetone`");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"docs/examples/department-shelf.yaml", "no-such-shelf.yaml"})
+    void aFileInThePlaceOfASolventIsPointedToTheOptionForShelves(String file) {
+        CommandLineRun run = CommandLineRun.of("shelf", file);
+        assertThat(run.code()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(run.err())
+                .contains("is a file", "`shelf --of " + file + " --for PHASE`")
+                .doesNotContain("1-butanol");
     }
 
     private String text(String label) {

@@ -48,6 +48,7 @@ class LessonNumbersTest {
     private static Lesson lessonOf(Case basis, int groups) {
         return new Lesson(
                 basis,
+                basis.dyes(),
                 groups,
                 OptionalInt.empty(),
                 List.of(),

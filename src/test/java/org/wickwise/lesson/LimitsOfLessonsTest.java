@@ -84,6 +84,7 @@ class LimitsOfLessonsTest {
         Plan plan = new Plan(TriedLimit.under(PLAN.judgement(), name, limit), PLAN.route(), PLAN.lines());
         Lesson lesson = new Lesson(
                 DEMO,
+                DEMO.dyes(),
                 GROUPS,
                 OptionalInt.empty(),
                 List.of(),

@@ -75,6 +75,7 @@ class RunReaderTest {
                 "{poured: [{eluent: ethanol, mL: 5}], fractions: [{mL: 5}], pools: [{fractions: [2], dry mg: 1}]} | the run has no fraction 2 | count the fractions",
                 "{poured: [{eluent: ethanol, mL: 5}], fractions: [{mL: 5}], pools: [{fractions: [1], dry mg: 1}, {fractions: [1], dry mg: 2}]} | fraction 1 was weighed twice | put both pools together",
                 "{poured: [{eluent: ethanol, mL: 5}], fractions: [{mL: 5}], went wrong: [bed craked]} | no known mishap of a column | did you mean `bed cracked`?",
+                "{poured: [{eluent: ethanol, mL: 5}], fractions: [{mL: 5}], went wrong: [lights out]} | no known mishap of a column | tell it in your own words under `note`",
                 "{poured: [{eluent: ethanol, mL: 5}], fractions: [{mL: 5}], load: {mL: 1}} | a load has no `absorbance` | add the key",
                 "[heptane] | a run is a list | write `key: value` lines",
                 "{poured: [{eluent: ethanol, mL: 5}], fractions: [{mL: 5, color: red}]} | `color` is not a key of a fraction | did you mean"

@@ -21,6 +21,7 @@ class ColumnLinesTest {
     private static final String LOAD = "  load mg: 60\n";
     private static final String BORE = "  bore mm: 15\n";
     private static final String BED = "  bed mm: 120\n";
+    private static final String TUBE = "  tube mm: 300\n";
     private static final String GRAINS = "  particle um: [63, 200]\n";
     private static final String DRIVE = "  run by: gravity\n";
     private static final String HEAD = "  head mm: 100\n";
@@ -51,6 +52,18 @@ class ColumnLinesTest {
     void a_bed_that_is_only_too_short_may_be_packed_higher() throws IOException {
         Plan plan = plan(demo().replace(LOAD, "  load mg: 200\n"));
         assertThat(text(plan, "overload")).contains("or pack a bed of 134 mm");
+    }
+
+    @Test
+    void a_bed_longer_than_the_tube_asks_for_another_tube() throws IOException {
+        String inTube = demo().replace(TUBE, "  tube mm: 134\n");
+        String longer = " in a tube longer than yours of 134 mm";
+        assertThat(text(plan(inTube.replace(LOAD, "  load mg: 200\n")), "overload"))
+                .contains("or pack a bed of 134 mm" + longer);
+        assertThat(text(plan(inTube.replace(LOAD, "  load mg: 300\n")), "overload"))
+                .contains("a bed of 150 mm" + longer);
+        assertThat(text(plan(demo().replace(LOAD, "  load mg: 200\n")), "overload"))
+                .doesNotContain("longer than yours");
     }
 
     @Test
@@ -97,7 +110,8 @@ class ColumnLinesTest {
     @Test
     void a_load_in_little_of_the_packing_liquid_is_narrow_and_in_much_of_it_a_doubt() throws IOException {
         Plan little = plan(demo().replace(LOAD, LOAD + "  load mL: 2\n"));
-        assertThat(text(little, "load-volume")).contains("2 mL of heptane", "straw is held least", "narrow enough");
+        assertThat(text(little, "load-volume"))
+                .contains("2 mL of heptane", "once the bed holds the dyes", "straw is held least", "narrow enough");
         Plan much = plan(demo().replace(LOAD, LOAD + "  load mL: 60\n"));
         assertThat(much.line("load-volume").orElseThrow().section()).isEqualTo(PlanLine.Section.DOUBTS);
         assertThat(text(much, "load-volume")).contains("take the mixture up in less");

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import org.wickwise.Shipped;
+import org.wickwise.bench.CaseReader;
 import org.wickwise.column.Band;
 import org.wickwise.plan.Keeping.Flask;
 import org.wickwise.plan.Plan;
@@ -245,6 +246,54 @@ class PicturesTest {
             assertThat(picture.volume(DrawnPicture.number(steps.get(i), "x1")))
                     .isEqualTo(unit * elution.pouredBefore(i), within(unit * 0.01));
         }
+    }
+
+    /** Words of a late step that begin further left, for want of room, stand over the line of their step. */
+    @ParameterizedTest
+    @MethodSource("cases")
+    void noLineOfAStepRunsThroughItsOwnWords(Path file) {
+        Plan plan = Shipped.planOf(file);
+        if (ProfilePicture.obstacle(plan).isPresent()) {
+            return;
+        }
+        DrawnPicture picture = new DrawnPicture(ProfilePicture.of(plan));
+        List<Element> lines = DrawnPicture.ofClass(picture.root(), "step");
+        for (Element words : DrawnPicture.all(picture.root(), "text")) {
+            if (words.getTextContent().matches("Step \\d+: .*")) {
+                int step = Integer.parseInt(words.getTextContent().replaceFirst("Step (\\d+): .*", "$1"));
+                Element line = lines.get(step - 1);
+                assertThat(DrawnPicture.number(words, "x") >= DrawnPicture.number(line, "x1")
+                                || DrawnPicture.number(words, "y") < DrawnPicture.number(line, "y1"))
+                        .as(words.getTextContent())
+                        .isTrue();
+            }
+        }
+    }
+
+    /** A strip without a measured front is drawn as long as the longest one, though that may stand in another row. */
+    @Test
+    void everyRulerReachesTheFrontsThatAreDrawnBesideIt() {
+        String row = "  - {solvent: ethanol, replicate: %d, front mm: 80, travel mm: {red: 60, blue: 20}}\n";
+        String text =
+                """
+                title: a strip by eye beside a shorter one
+                mixture: {dyes: [red, blue]}
+                column: {stationary phase: silica}
+                setting: college
+                strips:
+                """
+                        + row.formatted(1) + row.formatted(2) + row.formatted(3) + row.formatted(4)
+                        + """
+                  - {solvent: acetone, moves: {red: runs ahead, blue: travels}}
+                  - {solvent: ethyl acetate, front mm: 70, travel mm: {red: 60, blue: 20}}
+                """;
+        Plan plan = Shipped.bench().plan(CaseReader.parse("test", text, Shipped.data()));
+        DrawnPicture picture = new DrawnPicture(StripsPicture.of(plan.judgement()));
+        List<Element> rulers = DrawnPicture.ofClass(picture.root(), "ruler");
+        assertThat(rulers).hasSizeGreaterThan(1).allSatisfy(ruler -> assertThat(DrawnPicture.all(ruler, "text"))
+                .last()
+                .extracting(Element::getTextContent)
+                .isEqualTo("80"));
     }
 
     @Test
