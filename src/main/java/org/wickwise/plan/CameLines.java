@@ -42,11 +42,15 @@ final class CameLines {
         if (dye.observed().isEmpty()) {
             String text = name + " is in no fraction; " + (expected.isEmpty() ? "" : expected + "; ")
                     + (dye.stuck() ? "it is still seen on the bed." : "nobody saw it on the bed either.");
+            Reason nowhere = new Reason.Observed(
+                    dye.dye() + " is in no fraction", outcome.run().place());
             add(
                     label("came", dye),
                     Section.CAME,
                     text,
-                    new Reason.Observed(text, outcome.run().place()));
+                    dye.predicted().isPresent()
+                            ? new Reason.Chosen(text, List.of(), List.of(nowhere, grounds.predicted(dye)))
+                            : nowhere);
             return;
         }
         CollectedBand band = dye.observed().get();

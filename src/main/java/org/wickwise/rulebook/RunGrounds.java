@@ -59,7 +59,7 @@ public final class RunGrounds {
                 dye.dye() + " was to come " + expectedAt(predicted) + " in " + predicted.eluent(),
                 "V_R = V0 + what is poured until the shares dV/(V0 k) add up to 1, for V0 = "
                         + Numbers.plain(outcome.columnVolume().orElseThrow(), 1)
-                        + " mL and the volumes really poured; what is open of it: " + open(predicted),
+                        + " mL and the volumes really poured; " + open(predicted),
                 GRADIENT,
                 grounds);
     }
@@ -68,22 +68,23 @@ public final class RunGrounds {
     public String expectedAt(Predicted predicted) {
         return predicted.isWellKnown(outcome.columnVolume().orElseThrow())
                 ? "at " + shown(predicted.band().middleMillilitres(), predicted.middleUncertainty()) + " mL"
-                : "no sooner than about " + Numbers.poured(predicted.earliestMillilitres())
-                        + " mL, when is not known well";
+                : "no sooner than about " + Numbers.poured(predicted.earliestMillilitres()) + " mL (not known well)";
     }
 
-    /** Half-widths of 95 % intervals, and what each comes of. */
-    private static String open(Predicted predicted) {
-        double middle = predicted.band().middleMillilitres();
-        return "by the strips " + half(predicted.open().strips(), middle) + ", by the way from strip to column "
-                + half(predicted.open().transfer(), middle) + ", by the liquid in the bed "
-                + half(predicted.open().columnVolume(), middle);
+    /** Half-widths of 95 % intervals, and what each comes of; the way of reckoning where no even interval tells it. */
+    private String open(Predicted predicted) {
+        if (!predicted.isWellKnown(outcome.columnVolume().orElseThrow())) {
+            return "too much is open for an even ±, so the earliest is told, V0 + (V_R - V0)/10^a, a the root of the squares"
+                    + " of what twice each uncertainty takes from log10 (V_R - V0)";
+        }
+        return "what is open of it: by the strips " + half(predicted.open().strips())
+                + ", by the way from strip to column " + half(predicted.open().transfer())
+                + ", by the liquid in the bed "
+                + half(predicted.open().columnVolume());
     }
 
-    private static String half(double uncertainty, double middle) {
-        return 2 * uncertainty < middle
-                ? "± " + Numbers.fixed(2 * uncertainty, 1) + " mL"
-                : "as much as the volume itself";
+    private static String half(double uncertainty) {
+        return "± " + Numbers.fixed(2 * uncertainty, 1) + " mL";
     }
 
     /** "at 33 mL", or between what, where the fractions give a bound only. */

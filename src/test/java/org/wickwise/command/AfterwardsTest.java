@@ -165,6 +165,8 @@ class AfterwardsTest {
                 .contains("[came-dusk] Dusk is in no fraction; by the strips it was to stay on the bed")
                 .contains("[came-fir] Fir is in no fraction; it was to come no sooner than about 180 mL in heptane"
                         + " + ethyl acetate 4:1, when is not known well, and not with what was poured");
+        assertThat(afterwards(ONE_FRACTION, "came-fir"))
+                .contains("fir is in no fraction", "too much is open for an even ±, so the earliest is told");
     }
 
     private static final String FIR_TOO_FAST =
