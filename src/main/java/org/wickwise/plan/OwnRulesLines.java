@@ -2,6 +2,7 @@ package org.wickwise.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.wickwise.plan.PlanLine.Section;
 import org.wickwise.reason.Reason;
@@ -27,14 +28,15 @@ final class OwnRulesLines {
     /** No line where there are no rules of one's own. */
     List<PlanLine> lines() {
         if (!own.ruleNames().isEmpty()) {
+            Set<String> speaking = judgement.rulesThatConcluded();
             String instead = own.instead().entrySet().stream()
                     .map(entry -> "; " + entry.getValue() + " stands in the place of " + entry.getKey())
                     .collect(Collectors.joining());
             add(
                     "own-rules",
                     "Rules of your own (" + own.folder() + "): " + Words.joined(own.ruleNames()) + instead + "."
-                            + silent(),
-                    own.pages().stream().map(this::said).toList());
+                            + silent(speaking),
+                    own.pages().stream().map(rule -> said(rule, speaking)).toList());
         }
         if (!own.limits().isEmpty()) {
             String set = own.limits().stream()
@@ -57,9 +59,9 @@ final class OwnRulesLines {
     }
 
     /** Whoever wrote a rule wants to hear that it met nothing here. */
-    private String silent() {
+    private String silent(Set<String> speaking) {
         List<String> silent = own.ruleNames().stream()
-                .filter(rule -> judgement.concludedBy(rule).isEmpty())
+                .filter(rule -> !speaking.contains(rule))
                 .toList();
         return silent.isEmpty()
                 ? ""
@@ -67,12 +69,11 @@ final class OwnRulesLines {
                         + " nothing; ask why, by its name.";
     }
 
-    private Reason said(RulePage rule) {
-        int times = judgement.concludedBy(rule.rule()).size();
+    private static Reason said(RulePage rule, Set<String> speaking) {
         return new Reason.Stated(
                 "rule " + rule.rule() + ": if " + String.join(", and ", rule.when()) + ", then "
                         + String.join(", and ", rule.then())
-                        + (times == 0 ? "; in this case it concludes nothing" : ""),
+                        + (speaking.contains(rule.rule()) ? "" : "; in this case it concludes nothing"),
                 rule.place());
     }
 

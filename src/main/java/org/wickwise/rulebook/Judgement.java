@@ -3,7 +3,9 @@ package org.wickwise.rulebook;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.wickwise.bench.Case;
 import org.wickwise.reason.Reason;
 import org.wickwise.strip.Apart;
@@ -62,10 +64,19 @@ public record Judgement(
 
     /** Everything that one rule concluded, alone or with others, in the order of printing. */
     public List<Reason.Concluded> concludedBy(String ruleId) {
-        return reasons.values().stream()
+        return reasons.keySet().stream()
+                .map(reasons::get)
                 .filter(reason -> reason.arguments().stream()
                         .anyMatch(argument -> argument.ruleId().equals(ruleId)))
                 .toList();
+    }
+
+    /** The rules that concluded something. */
+    public Set<String> rulesThatConcluded() {
+        return reasons.keySet().stream()
+                .flatMap(conclusion -> reasons.get(conclusion).arguments().stream())
+                .map(Reason.Argument::ruleId)
+                .collect(Collectors.toSet());
     }
 
     /** What a dye does in an eluent, seen before reckoned; empty where nobody knows or the rules contradict each other. */
