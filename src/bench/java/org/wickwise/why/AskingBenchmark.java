@@ -27,7 +27,7 @@ public class AskingBenchmark {
 
     private static final int STRIP = 6;
     private static final int SPOT = 3;
-    private static final double[] MILLIMETRES_FURTHER = {0, 3, -4, 1, 12};
+    private static final double[] MILLIMETRES_FURTHER = {0, 3, -4, 1, -12};
 
     private SolventData data;
     private Judge judge;
