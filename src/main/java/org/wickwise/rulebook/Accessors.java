@@ -4,22 +4,26 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.wickwise.text.Words;
 
 /** Reads the values of facts by the names that the vocabulary's meanings call them. Only the vocabulary names them. */
 final class Accessors {
 
-    /** The public methods of each kind of fact; looking for one takes longer than calling it. */
+    /** The methods of each kind of fact by what a meaning calls them; looking for one takes longer than calling it. */
     private static final ClassValue<Map<Called, Method>> METHODS = new ClassValue<>() {
         @Override
         protected Map<Called, Method> computeValue(Class<?> kind) {
             Map<Called, Method> methods = new HashMap<>();
-            for (Method method : kind.getMethods()) {
-                methods.putIfAbsent(new Called(method.getName(), method.getParameterCount()), method);
+            for (String prefix : List.of("", "get", "is")) {
+                for (Method method : kind.getMethods()) {
+                    called(method, prefix).ifPresent(called -> {
+                        method.setAccessible(true);
+                        methods.putIfAbsent(called, method);
+                    });
+                }
             }
             return Map.copyOf(methods);
         }
@@ -31,9 +35,11 @@ final class Accessors {
 
     /** @throws IllegalStateException when the vocabulary names a value that the fact has not */
     static Object value(Object of, String name, List<Object> arguments) {
-        Method method = method(of.getClass(), name, arguments.size())
-                .orElseThrow(() -> new IllegalStateException(
-                        "the vocabulary asks a " + of.getClass().getSimpleName() + " for its `" + name + "`"));
+        Method method = METHODS.get(of.getClass()).get(new Called(name, arguments.size()));
+        if (method == null) {
+            throw new IllegalStateException(
+                    "the vocabulary asks a " + of.getClass().getSimpleName() + " for its `" + name + "`");
+        }
         try {
             return method.invoke(of, arguments.toArray());
         } catch (IllegalAccessException | InvocationTargetException e) {
@@ -51,14 +57,13 @@ final class Accessors {
         }
     }
 
-    private static Optional<Method> method(Class<?> kind, String name, int arguments) {
-        String capital = Words.capital(name);
-        Map<Called, Method> known = METHODS.get(kind);
-        Optional<Method> found = Stream.of(name, "get" + capital, "is" + capital)
-                .map(called -> known.get(new Called(called, arguments)))
-                .filter(Objects::nonNull)
-                .findFirst();
-        found.ifPresent(method -> method.setAccessible(true));
-        return found;
+    /** `isMet` is called `met`, and `getName` `name`; empty where a method does not begin so. */
+    private static Optional<Called> called(Method method, String prefix) {
+        String name = method.getName();
+        String rest = name.startsWith(prefix) ? name.substring(prefix.length()) : "";
+        boolean begins = !rest.isEmpty() && (prefix.isEmpty() || rest.equals(Words.capital(rest)));
+        String shown =
+                prefix.isEmpty() || !begins ? rest : rest.substring(0, 1).toLowerCase(Locale.ROOT) + rest.substring(1);
+        return begins ? Optional.of(new Called(shown, method.getParameterCount())) : Optional.empty();
     }
 }
