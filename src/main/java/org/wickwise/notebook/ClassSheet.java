@@ -96,6 +96,11 @@ public final class ClassSheet {
         return form;
     }
 
+    /** @param column how it is headed; empty for the whole row */
+    Place place(SheetRow row, String column) {
+        return new Place(form.letters().file().toString(), row.row(), column);
+    }
+
     List<SheetRow> rowsOf(String group) {
         return List.copyOf(rows.getOrDefault(group, List.of()));
     }

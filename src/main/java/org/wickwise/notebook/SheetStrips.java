@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.wickwise.bench.Case;
 import org.wickwise.bench.StripReader;
 import org.wickwise.notebook.ClassSheet.SheetRow;
@@ -86,7 +85,7 @@ public final class SheetStrips {
             return new OfGroup(List.of(), tooMany.problems(), List.of());
         }
         List<String> told = new ArrayList<>();
-        List<Strip> taken = withoutRowsTwice(group, strips, problems, told);
+        List<Strip> taken = new RowsTwice(sheet, group, problems, told).takenOut(strips);
         return new OfGroup(taken, problems.found().problems(), told);
     }
 
@@ -254,78 +253,7 @@ public final class SheetStrips {
         }
     }
 
-    /**
-     * Two rows with one strip: the same readings count once; other readings are repeats where the table numbers none, and
-     * are left out where it does, since nobody can tell which of them is meant.
-     */
-    private List<Strip> withoutRowsTwice(
-            String group, Map<SheetRow, Strip> strips, Problems problems, List<String> told) {
-        Map<List<Object>, List<SheetRow>> same = strips.keySet().stream()
-                .collect(Collectors.groupingBy(
-                        row -> List.of(
-                                strips.get(row).eluent().name(),
-                                strips.get(row).phase().name(),
-                                strips.get(row).replicate()),
-                        LinkedHashMap::new,
-                        Collectors.toList()));
-        Set<SheetRow> out = new java.util.HashSet<>();
-        Map<SheetRow, Integer> numbered = new java.util.HashMap<>();
-        for (List<SheetRow> rows : same.values()) {
-            SheetRow first = rows.get(0);
-            List<SheetRow> others = new ArrayList<>();
-            for (SheetRow row : rows.subList(1, rows.size())) {
-                if (readsLike(row, first)) {
-                    out.add(row);
-                    leftOut(
-                            row,
-                            "the row says the same as row " + first.row(),
-                            "each strip once",
-                            "remove it; if a second strip gave the same readings, number both in a column `replicate`",
-                            problems);
-                } else {
-                    others.add(row);
-                }
-            }
-            if (others.isEmpty()) {
-                continue;
-            }
-            if (sheet.form().has(Kind.REPLICATE)) {
-                others.add(0, first);
-                out.addAll(others);
-                others.forEach(row -> leftOut(
-                        row,
-                        "group " + group + " has " + others.size() + " rows for " + strips.get(row)
-                                + ", with different readings",
-                        "one row for each strip",
-                        "number repeats 1, 2, ... in column `replicate`, or remove the row that is wrong; none of them is used",
-                        problems));
-            } else {
-                for (int i = 0; i < others.size(); i++) {
-                    numbered.put(others.get(i), i + 2);
-                }
-                told.add("Group " + group + " has " + (others.size() + 1) + " rows for " + strips.get(first)
-                        + "; they are taken as repeats, row " + first.row() + " as the first.");
-            }
-        }
-        return strips.entrySet().stream()
-                .filter(entry -> !out.contains(entry.getKey()))
-                .map(entry -> numbered.containsKey(entry.getKey())
-                        ? entry.getValue().numbered(numbered.get(entry.getKey()))
-                        : entry.getValue())
-                .toList();
-    }
-
-    private boolean readsLike(SheetRow one, SheetRow other) {
-        return sheet.form().columns().stream()
-                .filter(column -> !column.is(Kind.NOTE) && !column.is(Kind.GROUP) && !column.is(Kind.OTHER))
-                .allMatch(column -> one.cell(column).equalsIgnoreCase(other.cell(column)));
-    }
-
-    private void leftOut(SheetRow row, String found, String expected, String wayOut, Problems problems) {
-        problems.add(place(row, ""), found, expected, wayOut);
-    }
-
     private Place place(SheetRow row, String column) {
-        return new Place(sheet.form().letters().file().toString(), row.row(), column);
+        return sheet.place(row, column);
     }
 }

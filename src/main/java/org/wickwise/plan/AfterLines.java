@@ -135,7 +135,7 @@ public final class AfterLines {
     private List<Reason> groundsOf(Route route) {
         List<Reason> reasons = new ArrayList<>();
         outcome.written().column().sizeStated().ifPresent(reasons::add);
-        reasons.add(RouteLines.plates(judgement));
+        reasons.add(VolumeLines.plates(judgement));
         for (int i = 0; i < route.steps().size(); i++) {
             for (Dye dye : route.steps().get(i).leaving()) {
                 route.steps().subList(0, i + 1).forEach(step -> judgement

@@ -133,7 +133,7 @@ final class KeepLines {
     private Reason reason(String text, List<Flask> flasks) {
         List<Reason> grounds = new ArrayList<>();
         grounds.add(judgement.limits().get("wanted purity").reason());
-        grounds.add(RouteLines.plates(judgement));
+        grounds.add(VolumeLines.plates(judgement));
         portions.ifPresent(portion -> grounds.addAll(portion.grounds()));
         grounds.addAll(misgivings.grounds());
         for (Flask flask : flasks) {

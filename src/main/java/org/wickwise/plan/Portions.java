@@ -55,7 +55,7 @@ public record Portions(double millilitres, OptionalDouble ofTable, Optional<Dye>
             if (table.isEmpty() || share < table.getAsDouble()) {
                 grounds.add(judgement.limits().get(TO_A_BAND).reason());
                 grounds.add(judgement.limits().get(SMALLEST).reason());
-                grounds.add(RouteLines.plates(judgement));
+                grounds.add(VolumeLines.plates(judgement));
                 return Optional.of(new Portions(rounded(share, RoundingMode.DOWN), table, narrowest, grounds));
             }
         }

@@ -107,7 +107,7 @@ final class ShelfLines {
                     .ifPresent(amount -> grounds.add(new Reason.Stated(
                             bottle.name() + " holds " + Numbers.plain(amount, 0) + " mL", bottle.place())));
         }
-        grounds.add(RouteLines.plates(judgement));
+        grounds.add(VolumeLines.plates(judgement));
         return new Reason.Calculated(
                 text,
                 "volume of a step = until the last band of the step is off, its tail included; summed over what is poured",

@@ -97,6 +97,6 @@ final class Exclusion {
     }
 
     private static List<String> letters(Said said) {
-        return new ArrayList<>(RuleReader.lettersOf(said));
+        return new ArrayList<>(RuleLetters.of(said));
     }
 }

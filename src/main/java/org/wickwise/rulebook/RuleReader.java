@@ -2,7 +2,6 @@ package org.wickwise.rulebook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,9 +25,6 @@ final class RuleReader {
     static final int MOST_RULES = 10_000;
     static final int MOST_OWN_RULES = 500;
     static final int MOST_SENTENCES = 40;
-    /** As many as any shipped rule needs; each more multiplies what the engine has to put together. */
-    static final int MOST_OWN_LETTERS = 4;
-
     static final int LONGEST_NAME = 60;
     private static final Set<String> KEYS = Set.of("rule", "when", "then", "because", "source");
     private static final Set<String> OWN_KEYS =
@@ -37,8 +33,6 @@ final class RuleReader {
 
     private static final Pattern ENDS_IN_A_NUMBER = Pattern.compile("(?<![A-Za-z0-9.])\\d{1,9}$");
     private static final Pattern BEGINS_WITH_A_NUMBER = Pattern.compile("^\\d{1,9}(?![A-Za-z0-9])");
-
-    private static final Pattern WORD_IN_BRACES = Pattern.compile("(?<![$#@%{])\\{[A-Za-z]{1,30}}(?<!\\{[A-Z]})");
 
     private final SentenceReader sentences;
     private final Problems problems;
@@ -127,9 +121,7 @@ final class RuleReader {
         }
         Rule rule = new Rule(id, layer, about, when.get(), then.get(), because, source, fields.place());
         inPlaceOf(rule, fields);
-        fewLetters(letters.keySet(), fields);
-        boundLetters(rule, fields);
-        noWordsInBraces(rule, fields);
+        new RuleLetters(problems).check(rule, letters.keySet(), own, fields);
         return Optional.of(rule);
     }
 
@@ -157,18 +149,6 @@ final class RuleReader {
 
     private static boolean isInPlaceOf(String id, Fields fields) {
         return fields.text("in place of").filter(id::equals).isPresent();
-    }
-
-    private void fewLetters(Set<String> letters, Fields fields) {
-        if (own && letters.size() > MOST_OWN_LETTERS) {
-            trouble(
-                    RuleTrouble.TOO_MANY,
-                    fields.placeOf("when"),
-                    "",
-                    letters.size() + " letters",
-                    "at most " + MOST_OWN_LETTERS + " in a rule",
-                    "split the rule");
-        }
     }
 
     private void inPlaceOf(Rule rule, Fields fields) {
@@ -222,58 +202,6 @@ final class RuleReader {
                     "write `source: ...`; an honest `common practice, no source` will do");
         }
         return source.orElse("");
-    }
-
-    private void boundLetters(Rule rule, Fields fields) {
-        Set<String> bound = new HashSet<>();
-        rule.when().forEach(said -> bound.addAll(lettersOf(said)));
-        for (Said said : rule.then()) {
-            for (String letter : lettersOf(said)) {
-                if (!bound.contains(letter)) {
-                    trouble(
-                            RuleTrouble.UNNAMED_LETTER,
-                            said.place(),
-                            said.written(),
-                            "`" + letter + "` is not named under `when`",
-                            "letters that a condition has named",
-                            "add a condition about `" + letter + "`");
-                }
-            }
-        }
-        for (String letter : rule.lettersInBecause()) {
-            if (!bound.contains(letter)) {
-                trouble(
-                        RuleTrouble.UNNAMED_LETTER,
-                        fields.placeOf("because"),
-                        "{" + letter + "}",
-                        "`{" + letter + "}` is not named under `when`",
-                        "letters that a condition has named",
-                        "use a letter of the conditions, or write the word out");
-            }
-        }
-    }
-
-    /** "{solvent}" stands for nothing; a letter does. */
-    private void noWordsInBraces(Rule rule, Fields fields) {
-        for (Matcher word = WORD_IN_BRACES.matcher(rule.because()); word.find(); ) {
-            trouble(
-                    RuleTrouble.UNNAMED_LETTER,
-                    fields.placeOf("because"),
-                    word.group(),
-                    "`" + word.group() + "` stands for nothing",
-                    "a letter of the conditions between { and }, such as `{E}`",
-                    "write the letter that stands for it, or leave the braces out");
-        }
-    }
-
-    static List<String> lettersOf(Said said) {
-        List<String> letters = new ArrayList<>();
-        for (int i = 0; i < said.slots().size(); i++) {
-            if (said.sentence().slots().get(i).kind().isVariable()) {
-                letters.add(said.slots().get(i));
-            }
-        }
-        return letters;
     }
 
     private Optional<List<Said>> sentences(Fields fields, String key, Map<String, SlotKind> letters) {

@@ -46,7 +46,7 @@ record RuleShape(Set<String> when, Set<String> then, Map<String, String> drawn) 
     }
 
     private static String renamed(Said said, Map<String, String> letters) {
-        RuleReader.lettersOf(said).forEach(letter -> letters.computeIfAbsent(letter, any -> "#" + letters.size()));
+        RuleLetters.of(said).forEach(letter -> letters.computeIfAbsent(letter, any -> "#" + letters.size()));
         return renamed(said, letters, false);
     }
 
@@ -63,7 +63,7 @@ record RuleShape(Set<String> when, Set<String> then, Map<String, String> drawn) 
     }
 
     private static String lettersOf(Said said, Map<String, String> letters) {
-        return RuleReader.lettersOf(said).stream().map(letters::get).toList().toString();
+        return RuleLetters.of(said).stream().map(letters::get).toList().toString();
     }
 
     boolean saysTheSameAs(RuleShape other) {
