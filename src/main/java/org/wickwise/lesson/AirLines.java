@@ -41,6 +41,7 @@ public final class AirLines {
     private final double celsius;
     private final List<String> exposureLimits;
     private final Uncovered uncovered;
+    private final VapoursInWords words;
     private final ReasonedLines lines = new ReasonedLines();
 
     private AirLines(LaidOutLesson laidOut, Map<Solvent, Double> ofTheClass, Optional<Reason> stated) {
@@ -49,6 +50,7 @@ public final class AirLines {
         this.stated = stated;
         this.exposureLimits = laidOut.data().exposureLimits();
         this.uncovered = Uncovered.of(ofTheClass.keySet(), exposureLimits);
+        this.words = new VapoursInWords(laidOut.limit(BURNING_ALARM), exposureLimits);
         this.measuredCelsius =
                 laidOut.lesson().room().map(Room::temperatureCelsius).orElse(OptionalDouble.empty());
         this.celsius = measuredCelsius.orElse(laidOut.value(USUAL_TEMPERATURE));
@@ -185,65 +187,21 @@ public final class AirLines {
         grounds.add(laidOut.limit(BURNING_ALARM).reason());
         vapours.vapours().forEach(vapour -> properties()
                 .forEach(property -> vapour.printed(property).ifPresent(value -> grounds.add(value.reason()))));
-        String text = where + ": " + fire(vapours) + " " + people(vapours)
+        String text = where + ": " + words.fire(vapours) + " " + words.people(vapours)
                 + (vapours.vapours().stream().anyMatch(Vapour::capped)
                         ? " No vapour is reckoned above what stands over its liquid."
                         : "")
                 + uncovered.leftOut();
-        boolean danger = isBurningAlarm(vapours) || vapours.worstExposure() > 1;
+        boolean danger = words.isBurningAlarm(vapours) || vapours.worstExposure() > 1;
         lines.reckoned(
                 danger ? Section.DOUBTS : Section.BASIS,
                 label,
                 text,
                 "per cent of the limit of the mixture = 100 x sum of (ppm / lower explosive limit); E = sum of (ppm /"
-                        + " exposure limit): " + terms(vapours),
+                        + " exposure limit): " + VapoursInWords.terms(vapours),
                 "Le Chatelier's rule, fair for vapours that are alike; 29 CFR 1910.1000(d)(2); saturated vapour: Prudent"
                         + " Practices, 1981, p. 196",
                 grounds);
-    }
-
-    private static String terms(RoomVapours vapours) {
-        return vapours.vapours().stream()
-                .map(vapour ->
-                        vapour.solvent() + " " + Figures.three(vapour.share().partsPerMillion()) + " ppm")
-                .collect(Collectors.joining(", "));
-    }
-
-    private boolean isBurningAlarm(RoomVapours vapours) {
-        return Numbers.steady(vapours.percentOfLowerExplosiveLimit()) > laidOut.value(BURNING_ALARM);
-    }
-
-    private String fire(RoomVapours vapours) {
-        if (vapours.against(RoomVapours.LOWER_EXPLOSIVE_LIMIT).isEmpty()) {
-            return "the table has no explosive limit for any of them.";
-        }
-        double percent = vapours.percentOfLowerExplosiveLimit();
-        String limit = Figures.three(vapours.against(RoomVapours.LOWER_EXPLOSIVE_LIMIT)
-                        .orElseThrow()
-                        .limit()
-                        .volumePercent())
-                + " vol%";
-        String shown = Figures.three(percent) + " % of the lower explosive limit of the mixture (" + limit + ")";
-        String alarm = "the burning alarm of " + laidOut.limit(BURNING_ALARM).shown();
-        return percent >= 100
-                ? shown + ": this air can explode, here or where fresh air thins it out."
-                : isBurningAlarm(vapours)
-                        ? shown + ", above " + alarm + ": a danger of fire."
-                        : shown + ", not above " + alarm + ".";
-    }
-
-    private String people(RoomVapours vapours) {
-        List<String> sums = new ArrayList<>();
-        for (String list : exposureLimits) {
-            vapours.against(list).ifPresent(mixture -> sums.add(Figures.three(mixture.sumOfShares()) + " by " + list));
-        }
-        if (sums.isEmpty()) {
-            return "The table has no exposure limit for any of them.";
-        }
-        return "For people the sum of shares is " + Words.joined(sums)
-                + (vapours.worstExposure() > 1
-                        ? "; above 1 is more than the limits for a working day allow."
-                        : "; above 1 would be more than the limits for a working day allow.");
     }
 
     private void smallestSpace(Room room) {
